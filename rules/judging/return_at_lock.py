@@ -1,10 +1,10 @@
-"""What the car's weight, and the ground under standing tyres, do to both wheels at one lock and ride height.
+"""What the car's weight, the ground under standing tyres and the steering wheel do to both wheels at one lock and ride height.
 
 The values of a lock's end (rules/values/steering/returning.py), worked out for a lock that ends there.
 """
 
 from rules.judging.reader import reads
-from rules.measure.units import Kg, Mm, Newton, NewtonMetre
+from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Ratio
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage
 from rules.motion.sweep import Placed, Sweep
@@ -12,6 +12,7 @@ from rules.motion.turning import turn_per_slide
 from rules.values.steering.returning import rack_force_full_lock
 from rules.values.steering.returning import return_moment_full_lock as moment_at_full_lock
 from rules.values.steering.returning import rim_effort as effort_at_full_lock
+from rules.values.steering.steering_wheel import ratio_at
 
 
 def lock_up_to(front: FrontEnd, lock: float) -> Sweep:
@@ -74,6 +75,14 @@ def standing_effort_at(
     wheels = (steered_front.at(0.0, side) for side in (lock, -lock))
     turned = sum(abs(turn_per_slide(steering_linkage, pose)) for pose in wheels)
     return effort_at_full_lock(1000 * standing_scrub_moment / 2 * turned, travel_per_turn, steering_wheel_diameter)
+
+
+@reads
+def steering_ratio_at(
+    steered_front: FrontEnd, travel_per_turn: Mm, steering_ratio_full_lock: Ratio, *, lock: float
+) -> float | None:
+    """Steering ratio at a lock, 0 to 1; None where it is not known."""
+    return ratio_at(steered_front, travel_per_turn, lock)
 
 
 def _return_moment(front: FrontEnd, linkage: SteeringLinkage, weight: float, lock: float) -> float:

@@ -18,6 +18,7 @@ _WHEEL = (
     ("Steering ratio, straight ahead", name("steering_ratio_straight")),
     ("Steering ratio, end of the lock", name("steering_ratio_full_lock")),
     ("Steering-wheel effort, car standing, dry ground", name("standing_rim_effort")),
+    ("Steering-wheel effort, rolling, gentle bend of 0.1 g", name("rolling_rim_effort")),
     ("Steering-wheel effort, weight alone, full lock", name("rim_effort")),
 )
 _SPRING = (
@@ -65,9 +66,10 @@ def lengths_section(*, judged: Judged) -> SheetTable:
 def driving_section(*, judged: Judged) -> SheetTable:
     """Steering wheel, spring and a leaning body, as far as they are entered."""
     notes = (
-        "Standing: the tyre's contact as a disc turned on dry ground, no friction in the linkage, no help. Carried: wheel, tyre, "
-        "hub and brake stand on the ground by themselves. Leaning: the outer wheel rises in the body as the inner one falls; "
-        "camber plus when the top leans outboard, toe plus when in.",
+        "Standing: the tyre's contact as a disc turned on dry ground, no friction in the linkage, no help. Rolling: the side "
+        "force behind the steering axis alone, the tyre's own trail left out. Carried: wheel, tyre, hub and brake stand on the "
+        "ground by themselves. Leaning: the outer wheel rises in the body as the inner one falls; camber plus when the top leans "
+        "outboard, toe plus when in.",
     )
     rows = [row for table in (_WHEEL, _SPRING, _ROLL) for row in _known(judged, table)]
     return SheetTable(

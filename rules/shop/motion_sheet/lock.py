@@ -5,6 +5,7 @@ from math import degrees, floor, radians
 
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import Name, answer, name, reads
+from rules.judging.return_at_lock import steering_ratio_at
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
@@ -37,9 +38,11 @@ def lock_section(
     unit = unit_of(units)
     ratio = kingpin_track / job_wheelbase
     slides = front.linkage.how != "one rod across"
+    geared = steering_ratio_at(judged.worked.known, lock=0.0) is not None
     columns = (
         "Inner wheel (deg)", f"{front.linkage.how.capitalize()} ({unit})" if slides else "Axis turn (deg)",
-        "Outer wheel (deg)", "Ideal outer (deg)", "Outer less ideal (deg)", "Right wheel, left turn", "Left wheel, right turn",
+        *(("Steering ratio",) if geared else ()), "Outer wheel (deg)", "Ideal outer (deg)", "Outer less ideal (deg)",
+        "Right wheel, left turn", "Left wheel, right turn",
     )  # fmt: skip
     notes = ["Wheels on turn plates, car at ride height. Turn the inner wheel to the first column; read the outer one."]
     if slides:
@@ -64,7 +67,8 @@ def lock_section(
         outer, ideal = -front.at(0.0, -lock).steer, ideal_outer(inner, ratio)
         moved = length_of(abs(lock * front.full), units, 1) if slides else f"{degrees(lock * front.full):.1f}"
         rows.append(
-            (words, moved.lstrip("+"), *(f"{degrees(one):.1f}" for one in (outer, ideal)),
+            (words, moved.lstrip("+"), *([f"{steering_ratio_at(judged.worked.known, lock=lock):.1f}"] if geared else []),
+             *(f"{degrees(one):.1f}" for one in (outer, ideal)),
              signed(degrees(outer - ideal), 1), "", "")
         )  # fmt: skip
     return SheetTable("", tuple(notes), columns, tuple(rows))

@@ -36,6 +36,7 @@ def steering_linkage(
     """What moves the left tie rod, how long the rod is set, and what its stop holds. Waits for what that kind needs.
 
     stopped_by: a stop on upright or arm, or where nothing is said, holds the wheel; one on rack or steering box the slide.
+    A stop that is there and whose angle is not known is waited for: without it the lock would end where the rack does.
     static_toe: both wheels across the treads, in positive; nought if empty.
 
     >>> from rules.sheet.steering import Steering
@@ -49,7 +50,7 @@ def steering_linkage(
     if kind == "one rod across":
         return SteeringLinkage(kind, None, -track / 2, stop=steering.stop_angle, stop_on=stop_on, toe=toe)
     of_its_own = ("relay_arm_length",) if kind == "relay rod" else ()
-    ends_at = ("rack_travel",) if stop is None else ()
+    ends_at = () if stop is not None else ("stop_angle",) if stopped_by == "upright or arm" else ("rack_travel",)
     need(steering, "inner_ahead", "inner_from_centre", "inner_height", *of_its_own, *ends_at)
     inner = (steering.inner_ahead, steering.inner_from_centre - track / 2, steering.inner_height)
     relay_arm = given(steering, "relay_arm_length") or 0.0
@@ -108,12 +109,17 @@ def steering_arm_seen(upright: UprightPoints, end: Vector) -> float:
     return hypot(end[0] - axis[0], end[1] - axis[1])
 
 
+def needs_an_arm(upright: UprightPoints) -> None:
+    """Refuses a tie rod's end that turns nothing, because it lies on the steering axis: that is judged by itself."""
+    if upright.tie_rod_end and steering_arm_seen(upright, upright.tie_rod_end) < NO_ARM:
+        raise NotJudged("the tie rod's outer end lies on the steering axis; put that right first")
+
+
 def needs_two_ends(upright: UprightPoints, linkage: SteeringLinkage) -> None:
     """Refuses a tie rod whose ends cannot be where they are entered: that is judged by itself."""
     if linkage.inner and upright.tie_rod_end and linkage.inner[1] >= upright.tie_rod_end[1]:
         raise NotJudged("the tie rod's inner pivot does not lie inboard of its outer end; put that right first")
-    if upright.tie_rod_end and steering_arm_seen(upright, upright.tie_rod_end) < NO_ARM:
-        raise NotJudged("the tie rod's outer end lies on the steering axis; put that right first")
+    needs_an_arm(upright)
 
 
 def _with_steering(hung: FrontEnd | None, upright: UprightPoints, linkage: SteeringLinkage) -> FrontEnd:

@@ -1,4 +1,4 @@
-"""What the driver's hands do: turns from lock to lock, ratio, and the steering-wheel effort with the car standing."""
+"""What the driver's hands do: turns from lock to lock, ratio, and the steering-wheel effort, standing and rolling."""
 
 from math import hypot, pi
 
@@ -12,7 +12,7 @@ from rules.motion.sweep import Sweep
 from rules.motion.turning import turn_per_slide
 from rules.tables import sources
 from rules.values.steering.motion import EXACT
-from rules.values.steering.returning import rim_effort
+from rules.values.steering.returning import GENTLE, rim_effort
 
 LITTLE = 1e-3
 """Of full lock; the ratio is taken over so much either side."""
@@ -35,8 +35,15 @@ def turns_lock_to_lock(steered_front: FrontEnd, lock_sweep: Sweep, travel_per_tu
     return 2 * abs(steered_front.full) / travel_per_turn
 
 
-def _ratio(front: FrontEnd, travel_per_turn: float, near: float, far: float) -> float:
-    """Turn of the steering wheel for the turn of the wheels between two locks, both wheels' mean, seen from above."""
+def ratio_at(front: FrontEnd, travel_per_turn: float, lock: float) -> float:
+    """Turn of the steering wheel for the turn of the wheels about a lock, 0 to 1, both wheels' mean, seen from above.
+
+    Arms of 150 mm and a rack square to them: a mm of slide is 1 / 150 rad straight ahead, and 2 pi / 50 of the steering wheel.
+
+    >>> round(ratio_at(straight_rack(), 50.0, 0.0), 3), round(2 * pi / 50 * 150, 3)
+    (18.85, 18.85)
+    """
+    near, far = max(lock - LITTLE, 0.0), min(lock + LITTLE, 1.0)
 
     def mean(lock: float) -> float:
         return (front.at(0.0, lock).steer - front.at(0.0, -lock).steer) / 2
@@ -64,8 +71,7 @@ def steering_ratio_place(steered_front: FrontEnd, lock_sweep: Sweep, travel_per_
     """
     if steered_front.linkage is None or steered_front.linkage.how == "one rod across":
         raise DoesNotApply(NO_RACK)
-    near, far = (0.0, LITTLE) if place == "straight" else (1.0 - LITTLE, 1.0)
-    return _ratio(steered_front, travel_per_turn, near, far)
+    return ratio_at(steered_front, travel_per_turn, 0.0 if place == "straight" else 1.0)
 
 
 @value(
@@ -106,8 +112,35 @@ def standing_rim_effort(
     >>> round(standing_rim_effort(straight_rack(), through_lock(straight_rack()), 300.0, 50.0, 350.0), 2)
     90.95
     """
-    linkage: SteeringLinkage | None = steered_front.linkage
+    return _rim_effort(steered_front, standing_scrub_moment, travel_per_turn, steering_wheel_diameter)
+
+
+@value(
+    "steering wheel",
+    formula="side force moment x turn of a wheel by slide x travel per turn / (pi x steering wheel diameter)",
+    source=(sources.STATICS.saying("virtual work, wheels nearly straight ahead; no friction, no help"), GENTLE),
+)
+def rolling_rim_effort(
+    steered_front: FrontEnd,
+    lock_sweep: Sweep,
+    side_force_moment: NewtonMetre,
+    travel_per_turn: Mm | None,
+    steering_wheel_diameter: Mm | None,
+) -> Newton:
+    """Steering-wheel effort, at the rim, that holds a gentle bend, N; minus where the tyres' side force pulls further in.
+
+    20 N m on arms of 150 mm: 133.3 N on the rack, times 50 / (pi x 350).
+
+    >>> round(rolling_rim_effort(straight_rack(), through_lock(straight_rack()), 20.0, 50.0, 350.0), 3)
+    6.063
+    """
+    return _rim_effort(steered_front, side_force_moment, travel_per_turn, steering_wheel_diameter)
+
+
+def _rim_effort(front: FrontEnd, moment: float, travel_per_turn: float | None, diameter: float | None) -> float:
+    """From the moment about both axes, N m, wheels straight ahead, to the force at the rim, N."""
+    linkage: SteeringLinkage | None = front.linkage
     if linkage is None or linkage.how == "one rod across":
         raise DoesNotApply(NO_RACK)
-    rack = 1000 * standing_scrub_moment * abs(turn_per_slide(linkage, steered_front.at(0.0, 0.0)))
-    return rim_effort(rack, travel_per_turn, steering_wheel_diameter)
+    rack = 1000 * moment * abs(turn_per_slide(linkage, front.at(0.0, 0.0)))
+    return rim_effort(rack, travel_per_turn, diameter)

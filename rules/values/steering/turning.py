@@ -30,7 +30,7 @@ from rules.motion.turning import (
     rod_to_arm,
 )
 from rules.tables import sources
-from rules.values.steering.motion import EXACT, needs_two_ends
+from rules.values.steering.motion import EXACT, needs_an_arm, needs_two_ends
 
 TURN = radians(20)
 PLACES = 9
@@ -197,6 +197,7 @@ def steering_arm_lean(
         raise NotJudged("the tie rod's outer end is not entered under steering, so its arm was not judged", *fields)
     if steered_upright is None:
         raise Waits("steered_upright")
+    needs_an_arm(steered_upright)
     arm = arm_of(steered_upright)
     return -arm.side * arm.inward
 

@@ -136,7 +136,7 @@ BOX = {"steering.stopped_by": "steering box"}
 @pytest.mark.parametrize(
     ("changes", "said"),
     [
-        ({"steering.stop_angle": None}, "The rack's own end holds the lock: the inner"),
+        ({"steering.stop_angle": None, "steering.stopped_by": "rack"}, "The rack's own end holds the lock: the inner"),
         ({"steering.stop_angle": "25 deg", "steering.stopped_by": "rack"}, "The stop on the rack holds what moves the tie rod:"),
         ({"steering.stop_angle": "25 deg", "steering.stopped_by": "upright or arm"}, "The stop on upright or arm holds the"),
         ({"steering.stop_angle": "25 deg", "steering.stopped_by": None}, "The sheet does not say what stops the lock, and"),
@@ -570,7 +570,7 @@ def test_a_lock_the_linkage_does_not_reach_leaves_the_table_out_and_says_where_i
     judged: Judge, moving: Moving
 ) -> None:
     """A rack that slides further than the arm is long cannot take the tie rod along."""
-    locks = {"steering.rack_travel": "280 mm", "steering.stop_angle": None}
+    locks = {"steering.rack_travel": "280 mm", "steering.stop_angle": None, "steering.stopped_by": "rack"}
     for section in (LOCK, RETURN):
         table = sections(judged({**moving, **locks}))[section]
         assert not table.rows

@@ -131,7 +131,11 @@ def test_a_weight_that_turns_the_wheels_further_is_said_to() -> None:
     assert return_words(facts, TravelAndLock(0.0, 0.5), "metric").startswith("weight turns them further with ")
 
 
-LOCKS_BEFORE_FULL_LOCK: dict[str, object] = {"steering.rack_travel": "280 mm", "steering.stop_angle": None}
+LOCKS_BEFORE_FULL_LOCK: dict[str, object] = {
+    "steering.rack_travel": "280 mm",
+    "steering.stop_angle": None,
+    "steering.stopped_by": "rack",
+}
 
 
 @pytest.mark.parametrize(

@@ -446,7 +446,7 @@ def test_with_arms_entered_the_tie_rod_is_looked_at_through_the_travel(judged: J
     ],
 )  # fmt: skip
 def test_steering_sense(share: float, verdict: str) -> None:
-    assert steering_sense(share, FULL, 0.7, -120.0).verdict == verdict
+    assert steering_sense(share, FULL, 0.7).verdict == verdict
 
 
 @pytest.mark.parametrize(
@@ -478,17 +478,25 @@ def test_a_reversed_arm_is_known_from_the_arm_alone(finding: FindingOf, ahead: s
     assert sense.verdict == "not judged" and "What moves the tie rods is not chosen" in sense.text
 
 
-def test_steering_sense_says_what_to_move() -> None:
-    little = steering_sense(0.1, FULL, -1.5, -120.0)
-    assert "their ends further in." in little.change and "ahead of the front axle" in little.text
-    much = steering_sense(1.5, FULL, 0.4, -120.0)
-    assert "their ends further out." in much.change and "behind the front axle" in much.text
-    ahead = steering_sense(0.1, FULL, 0.4, 120.0), steering_sense(1.5, FULL, 0.4, 120.0)
-    assert "further out." in ahead[0].change and "further in." in ahead[1].change
-    assert "aim at" not in steering_sense(0.1, FULL, 70.0, -120.0).text  # all but straight fore and aft
-    assert "aim at" not in steering_sense(0.1, FULL, None, -120.0).text
-    assert steering_sense(0.5, radians(12), None, -120.0).figures["turned"] == (radians(12), "rad")
-    assert steering_sense(0.5, radians(32), None, -120.0).figures["turned"] == (radians(20), "rad")
+def test_steering_sense_says_where_the_arms_aim_and_leaves_the_way_open() -> None:
+    little, much = steering_sense(0.1, FULL, -1.5), steering_sense(1.5, FULL, 0.4)
+    assert little.change == much.change and "the arms lean" in little.change
+    assert "ahead of the front axle" in little.text and "behind the front axle" in much.text
+    assert "aim at" not in steering_sense(0.1, FULL, 70.0).text  # all but straight fore and aft
+    assert "aim at" not in steering_sense(0.1, FULL, None).text
+    assert steering_sense(0.5, radians(12), None).figures["turned"] == (radians(12), "rad")
+    assert steering_sense(0.5, radians(32), None).figures["turned"] == (radians(20), "rad")
+
+
+def test_an_arm_whose_end_lies_on_the_axis_leans_neither_way(finding: FindingOf) -> None:
+    """Castor 6 deg, inclination 10 deg, the end 45 mm below the wheel centre: there the axis stands 45 tan 6 deg = 4.730 ahead.
+
+    It is 25 + 355 tan 10 deg = 87.596 inboard of the tyre's middle; the hub's face is 10 - 6 of hat outboard of that: 91.596.
+    """
+    on_axis: Changes = {"steering.tie_rod_ahead": "4.730 mm", "steering.tie_rod_inboard": "91.596 mm"}
+    assert finding("tie-rod-placed", STEERING | on_axis).verdict == "stop"
+    lean = finding("steering-arm-sense", STEERING | on_axis)
+    assert lean.verdict == "not judged" and "lies on the steering axis" in lean.text
 
 
 @pytest.mark.parametrize(("inboard", "verdict"), [("136 mm", "good"), ("104 mm", "watch"), ("40 mm", "stop")])
@@ -600,7 +608,10 @@ def test_stop_before_rack_end(left: float, verdict: str) -> None:
     [
         ({}, "good"),  # 30 deg take about 60 mm of the 80
         ({"steering.rack_travel": "40 mm"}, "watch"),
-        ({"steering.stop_angle": None, "steering.rack_travel": "55 mm"}, "does not apply"),
+        (
+            {"steering.stop_angle": None, "steering.stopped_by": "rack", "steering.rack_travel": "55 mm"},
+            "does not apply",
+        ),
         ({"steering.rack_travel": None}, "waiting"),
     ],
 )
@@ -727,12 +738,13 @@ ROUND: Changes = GAP | {
     "steering.tie_rod_ahead": "-277 mm", "steering.tie_rod_inboard": "4 mm", "steering.tie_rod_above": "140 mm",
     "steering.inner_ahead": "197 mm", "steering.inner_from_centre": "440 mm", "steering.inner_height": "455 mm",
     "steering.relay_arm_length": "-133 mm", "steering.rack_travel": "126 mm", "steering.stop_angle": None,
+    "steering.stopped_by": "rack",
     "pivots.castor": "0 deg", "pivots.inclination": "7 deg",
 }  # fmt: skip
 """Nonsense again: the outer wheel's links come apart on the way and meet again, turned the wrong way, at full lock."""
 ARMS_ACROSS: Changes = {
     "steering.linkage": "relay rod", "steering.relay_arm_length": "25 mm", "steering.rack_travel": "25 mm",
-    "steering.stop_angle": None,
+    "steering.stop_angle": None, "steering.stopped_by": "rack",
 }  # fmt: skip
 """At the end of the travel the relay rod lies in a line with its own arms, which stand straight across."""
 
@@ -742,7 +754,7 @@ ARMS_ACROSS: Changes = {
     [
         {"steering.rack_travel": "160 mm", "steering.stop_angle": "68 deg"},
         {"steering.rack_travel": None, "steering.stop_angle": "68 deg"},
-        {"steering.rack_travel": "160 mm", "steering.stop_angle": None},
+        {"steering.rack_travel": "160 mm", "steering.stop_angle": None, "steering.stopped_by": "rack"},
         {"steering.linkage": "relay rod", "steering.relay_arm_length": "35 mm"},
         GAP,
         ROUND,
@@ -755,10 +767,19 @@ def test_a_linkage_that_locks_is_stopped_once_and_the_rest_is_not_judged(judged:
     assert verdicts.pop("lock-reached") == "stop"
     for alone in ("steering-arm-sense", "rack-way", "tie-rod-threads"):
         del verdicts[alone]  # of the arm, the rack or the rod by itself, whatever the linkage does
-    angle = (STEERING | changes)["steering.stop_angle"]
-    assert verdicts.pop("steering-stops") == ("waiting" if angle is None else "good")
+    assert verdicts.pop("steering-stops") == "good"
     assert set(verdicts.values()) == {"not judged"}
     assert not {name for name in result.worked.broken if name in NUMBERS}
+
+
+def test_a_stop_whose_angle_is_not_entered_is_waited_for_and_the_lock_is_not_taken_to_the_racks_end(
+    judged: JudgedWith,
+) -> None:
+    """80 mm of rack would turn the wheels far beyond any stop, and be told to lock or to rub on the way."""
+    result = judged(STEERING | {"steering.stop_angle": None})
+    found = {one.check: one for one in result.findings}
+    for check in ("steering-stops", "lock-reached", "steering-sense"):
+        assert found[check].verdict == "waiting" and "steering.stop_angle" in found[check].waits_for
 
 
 def test_leaning_one_rod_lifts_alike_at_both_ends_of_its_lock_where_both_turn_20_deg(judged: JudgedWith) -> None:
