@@ -10,12 +10,15 @@ from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
+from rules.sheet.bolts import ScrewedInto
 from rules.sheet.upright import ArmForm, Beam
 from rules.shop.checklist_line import BLANK
 from rules.shop.named_sizes import at_the_counter
 from rules.solids.pieces import Hull
 from rules.tables.bolt_grades import BoltGrade
 
+AND_NUT = "then washer, nut, two threads"
+"""What a bolt with a nut is longer by than what it clamps."""
 _METAL, _CONDITION = name("plate.metal"), name("plate.condition")
 _BOUGHT = (
     ("Hub", "1", (name("hub.bolt_circle"), name("hub.stud_thread")), "{} studs {}"),
@@ -137,7 +140,7 @@ def _pivot_bolt(
     grip = BLANK
     if ball is not None and lug is not None:
         grip = show(ball + (gap or 0.0) * 2 + 2 * lug, "mm", units)
-    return f"{thread.text}, grip {grip}, then washer, nut, two threads", grade or BLANK
+    return f"{thread.text}, grip {grip}, {AND_NUT}", grade or BLANK
 
 
 @reads
@@ -146,14 +149,20 @@ def _hub_bolts(
     mount_bolt_thread: Thread,
     plate_thickness: Mm | None,
     hub_bolt_engagement: Mm | None,
+    hub_bolt_into: ScrewedInto | None,
+    hub_mount_flange_thickness: Mm | None,
     mount_bolt_grade: str | None,
     *,
     units: Units,
 ) -> tuple[str, str, str] | None:
+    """Into a nut a bolt goes through plate and mounting flange; into the flange itself through the plate and its thread."""
+    through, after = hub_bolt_engagement, "{} under the head"
+    if hub_bolt_into == "nut":
+        through, after = hub_mount_flange_thickness, f"grip {{}}, {AND_NUT}"
     long = BLANK
-    if plate_thickness is not None and hub_bolt_engagement is not None:
-        long = show(plate_thickness + hub_bolt_engagement, "mm", units)
-    return f"{mount_bolts}", f"{mount_bolt_thread.text}, {long} under the head", mount_bolt_grade or BLANK
+    if plate_thickness is not None and through is not None:
+        long = show(plate_thickness + through, "mm", units)
+    return f"{mount_bolts}", f"{mount_bolt_thread.text}, {after.format(long)}", mount_bolt_grade or BLANK
 
 
 @reads

@@ -35,3 +35,16 @@ def test_a_hub_bolt_is_as_long_as_plate_and_engagement() -> None:
     for unknown in ("plate.thickness", "bolts.hub_bolt_engagement"):
         less = {name: number for name, number in known.items() if name != unknown}
         assert _hub_bolts(less, units="metric") == ("4", f"M12 x 1.75, {BLANK} under the head", "10.9")
+
+
+def test_a_hub_bolt_with_a_nut_goes_through_plate_and_mounting_flange() -> None:
+    """19 + 12 = 31, whatever of the nut's thread is engaged."""
+    known: dict[str, object] = {
+        "hub.mount_bolts": 4, "hub.mount_bolt_thread": M12, "plate.thickness": 19.0, "bolts.hub_bolt_engagement": 10.8,
+        "bolts.hub_bolt_into": "nut", "hub.mount_flange_thickness": 12.0, "hub.mount_bolt_grade": "10.9",
+    }  # fmt: skip
+    said = "M12 x 1.75, grip {}, then washer, nut, two threads"
+    assert _hub_bolts(known, units="metric") == ("4", said.format("31 mm"), "10.9")
+    for unknown in ("plate.thickness", "hub.mount_flange_thickness"):
+        less = {name: number for name, number in known.items() if name != unknown}
+        assert _hub_bolts(less, units="metric") == ("4", said.format(BLANK), "10.9")
