@@ -100,9 +100,8 @@ def bolts(judged: Judged) -> Iterator[PartsRow]:
             f"head on top, nut below, pinned or self-locking; shank through both lugs. Torque {BLANK}",
         )  # fmt: skip
     count, size, grade = _hub_bolts(known, units=units) or ("____", f"thread {BLANK}", BLANK)
-    yield PartsRow(
-        "Hub bolt", count, size, grade, f"head behind the plate, screwed into the hub's flange. Torque {BLANK}"
-    )
+    held = "nut in front of the hub's flange" if _into_nuts(known) else "screwed into the hub's flange"
+    yield PartsRow("Hub bolt", count, size, grade, f"head behind the plate, {held}. Torque {BLANK}")
     count, size, grade = _caliper_bolts(known, units=units) or ("____", f"thread {BLANK}, length {BLANK}", BLANK)
     yield PartsRow("Caliper bolt", count, size, grade, f"as the caliper's maker asks. Torque {BLANK}")
 
@@ -131,6 +130,11 @@ def _lower_pivot_bolt(
     units: Units,
 ) -> tuple[str, str] | None:
     return _pivot_bolt(lower_thread, lower_ball_width, lower_gap, lower_lug_thickness, lower_grade, units)
+
+
+@reads
+def _into_nuts(hub_bolt_into: ScrewedInto | None) -> bool:
+    return hub_bolt_into == "nut"
 
 
 def _pivot_bolt(

@@ -14,13 +14,15 @@ _JOINTS = tuple(
     (which, part, tuple(name(f"weld_{which}.{asked}") for asked in _ASKED))
     for which, part in ((weld["which"], weld["part"]) for weld in WELDS)
 )
+_SEAM = (name("upright.seam_leg"), name("upright.seam_share"))
 
 
 @dataclass(frozen=True, slots=True)
 class Joint:
     """One joint. form: as the sheet has it, empty where not entered. leg, run: in the sheet's units, empty where not entered.
 
-    entered: whether anything of it is on the sheet; where the sheet does not ask for it, it never is.
+    entered: whether anything of it is on the sheet; where the sheet does not ask for it, it never is. along: of a beam's seam,
+    how much of its two edges is welded.
     """
 
     number: int
@@ -33,11 +35,13 @@ class Joint:
     process: str
     preheat: str
     entered: bool
+    along: str = ""
 
     @property
     def runs(self) -> tuple[str, ...]:
         """Names of its runs, in no order: 1a and 1b for two sides, else the number alone."""
-        return (f"{self.number}a", f"{self.number}b") if self.form == "fillet on both sides" else (f"{self.number}",)
+        two = self.form == "fillet on both sides" or bool(self.along)
+        return (f"{self.number}a", f"{self.number}b") if two else (f"{self.number}",)
 
     @property
     def words(self) -> str:
@@ -49,7 +53,9 @@ class Joint:
             parts.append("welded through, back gouged or seen; gap ____")
         else:
             parts.append(f"leg {self.leg or '____'}")
-        if "tube" in self.form:
+        if self.along:
+            parts.append(self.along)
+        elif "tube" in self.form:
             parts.append(f"round {self.apart or '____'}")
         elif "rectangle" in self.form:
             parts.append(f"{self.run or '____'} by {self.apart or '____'}, all round")
@@ -65,10 +71,14 @@ def joints(judged: Judged) -> tuple[Joint, ...]:
     for number, (which, part, entries) in enumerate(_JOINTS, 1):
         parts, form, leg, run, apart, process, filler, preheat = (shown(entry, judged) for entry in entries)
         entered = any(answer(judged.worked.known, entry) is not None for entry in entries)
-        how = f"{process.upper()} {filler}".strip()
+        how = (
+            f"{process.upper()} {filler if filler == 'other' else filler.upper()}".strip()
+        )  # classes as printed on the packet
         found.append(
             Joint(number, which, parts or part.capitalize(), form, leg, run, apart, how, preheat, entered)
         )  # fmt: skip
+    if seam := _seam(judged, len(found) + 1):
+        found.append(seam)
     found += [
         Joint(number, which, parts, "", "", "", "", "", "", entered=False)
         for number, (which, parts) in enumerate(_not_asked(judged.worked.known), len(found) + 1)
@@ -76,13 +86,23 @@ def joints(judged: Judged) -> tuple[Joint, ...]:
     return tuple(found)
 
 
+def _seam(judged: Judged, number: int) -> Joint | None:
+    beam = _beam(judged.worked.known)
+    if beam in (None, "none"):
+        return None
+    leg, share = (shown(entry, judged) for entry in _SEAM)
+    how_much = "all of it" if share.startswith("100") else f"{share or '____'} of it, in runs spread evenly"
+    parts = f"{beam.capitalize()} to the back of the plate"
+    form = "fillet on one side" if leg else ""
+    along = f"along both its edges, {how_much}"
+    return Joint(number, "beam", parts, form, leg, "", "", "", "", entered=bool(leg), along=along)
+
+
 def _not_asked(known: Known) -> Iterator[tuple[str, str]]:
     """Joints of pieces on the sheet whose welds it does not ask for: their rows are blanks to fill in."""
     beam = _beam(known)
     if beam in ("box", "channel"):
-        yield "beam", f"{beam.capitalize()}: sides to its back, both to the plate"
-    elif beam == "tube":
-        yield "beam", "Tube to the back of the plate"
+        yield "beam of strips", f"{beam.capitalize()}, where made of strips: sides to its back"
     if _gusseted(known):
         yield "gussets", "Gussets to lugs and plate"
 

@@ -22,14 +22,15 @@ def test_joints_are_numbered_in_the_order_of_the_sheet() -> None:
         (2, "Two lower lugs to the back of the plate"),
         (3, "Steering arm to the channel's rear side"),
         (4, "Caliper bracket to the plate's front edge"),
-        (5, "Channel: sides to its back, both to the plate"),
+        (5, "Channel to the back of the plate"),
+        (6, "Channel, where made of strips: sides to its back"),
     ]
 
 
 def test_what_the_sheet_does_not_ask_has_its_row_of_blanks_and_no_place_in_the_order() -> None:
     """A channel of three strips is welded to the plate and to itself, a tube to the plate alone, a plate alone to nothing."""
     assert found()[-1].words == "form, leg, length, sides, prep, gap: ________"
-    assert "5" not in order_of_runs(found())
+    assert "6" not in order_of_runs(found())
     for beam, more in (("tube", ["Tube to the back of the plate"]), ("none", [])):
         assert [joint.parts for joint in found(upright={"beam": beam})[4:]] == more
     gusseted = found(plate={"gusset_at": "upper lugs", "gusset_thickness": "1/4 in", "gusset_along_plate": "1 in",
@@ -45,6 +46,16 @@ def test_sizes_stand_in_words() -> None:
     assert bevel.words.startswith("full bevel; welded through") and "leg" not in bevel.words
 
 
+def test_the_seam_of_beam_and_plate_has_the_leg_and_share_that_strength_counts_on() -> None:
+    assert found()[4].words == "fillet on one side; leg 3/8 in; along both its edges, all of it"
+    assert "5a, 1b" in order_of_runs(found()) and order_of_runs(found()).endswith("5b")
+    half = found(upright={"seam_share": "60 %"})[4]
+    assert half.words.endswith("along both its edges, 60 % of it, in runs spread evenly")
+    sheet = document("scree_ox_strength")
+    del sheet["upright"]["seam_leg"]
+    assert joints(judged_document(sheet))[4].words == "form, leg, length, sides, prep, gap: ________"
+
+
 def test_what_is_not_on_the_sheet_is_a_blank() -> None:
     sheet = document("scree_ox_strength")
     del sheet["weld_upper"]["leg"], sheet["weld_lower"]["form"]
@@ -56,14 +67,14 @@ def test_what_is_not_on_the_sheet_is_a_blank() -> None:
 
 def test_process_and_preheat_are_said_once() -> None:
     said = list(in_common(found()))
-    assert ("Process and filler, joints 1, 2, 3, 4", "MIG er70s-6") in said
+    assert ("Process and filler, joints 1, 2, 3, 4", "MIG ER70S-6") in said
     preheats = [words for words, _ in said if words.startswith("Preheat")]
     assert preheats == ["Preheat, joints 1, 2, 4", "Preheat, joint 3"]
 
 
 def test_the_two_sides_of_a_joint_do_not_follow_each_other() -> None:
     """Joint 3 goes round, so it has one run; the others have two."""
-    assert order_of_runs(found()) == "1a, 2a, 3, 4a, 1b, 2b, 4b"
+    assert order_of_runs(found()) == "1a, 2a, 3, 4a, 5a, 1b, 2b, 4b, 5b"
 
 
 def test_symbols_by_form() -> None:
