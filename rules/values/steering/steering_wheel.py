@@ -138,7 +138,7 @@ def rolling_rim_effort(
 
 
 def _rim_effort(front: FrontEnd, moment: float, travel_per_turn: float | None, diameter: float | None) -> float:
-    """From the moment about both axes, N m, wheels straight ahead, to the force at the rim, N."""
+    """From the moment about both axes, N m, wheels straight ahead, to the steering-wheel effort, N."""
     linkage: SteeringLinkage | None = front.linkage
     if linkage is None or linkage.how == "one rod across":
         raise DoesNotApply(NO_RACK)

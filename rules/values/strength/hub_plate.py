@@ -58,9 +58,12 @@ def bolt_forces(case: CaseLoads, places: Places, bolts: BoltGroup) -> Acting:
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """One level through the plate: its section, mm above the wheel centre, the half beyond it with its bolts, and what gives."""
+    """One level through the plate: mm above the wheel centre, the half beyond it with its bolts, and what gives.
 
-    section: Section
+    sections: with what of the beam counts there, and the plate alone, of which the better holds.
+    """
+
+    sections: tuple[Section, ...]
     above: float
     up: bool
     bolts: tuple[int, ...]
@@ -74,16 +77,16 @@ def _cuts(build: Build, bolts: BoltPlaces, hole: float, ends: tuple[Mm | None, M
     """
     for above in sorted({0.0, *(round(z / SAME_ROW) * SAME_ROW for _, z in bolts.places)}, reverse=True):
         away = {round(abs(x) / SAME_ROW) * SAME_ROW for x, z in bolts.places if abs(z - above) < hole / 2}
-        end = ends[0] if above > 0 else ends[1]
         holes = Holes(hole, tuple(sorted(away)))
-        sections = [build.section(above, inside >= 0, holes) for inside in build.beam_inside(above, end)]
         named = (
             f"yield at the {'upper' if above > 0 else 'lower'} hub bolts" if above else "yield beside the centre bore"
         )
         for up in (True, False) if not above else (above > 0,):
-            way = 1 if up else -1
+            way, end = (1, ends[0]) if up else (-1, ends[1])
             held = tuple(at for at, (_, z) in enumerate(bolts.places) if (z - above) * way > SAME_ROW)
-            yield from (Cut(section, above, up, held, named) for section in sections)
+            for inside in build.beam_inside(above or way * SAME_ROW, end):
+                ways = tuple(counted.section(above, holes=holes) for counted in build.counted_ways(inside))
+                yield Cut(ways, above, up, held, named)
 
 
 @value("upright", formula="yield / stress: level sections through the upper and lower hub bolts less their holes, through "
@@ -104,7 +107,8 @@ def plate_safety(
 
     At each level the hub's force and moment are shared by the bolts beyond it; level through the wheel centre the worse of the
     upper and the lower half counts, because the caliper bracket joins one of them. What the caliper presses the hub with is
-    handed on too, in the worst of eight directions: the sheet does not know which. A beam narrower than the bolts leaves the
+    handed on too, in the worst of eight directions: the sheet does not know which. A beam counts at each level as deep as it does
+    so far inside its end on the side that is loaded, and beside it as wide as it is: narrower than the bolts, it leaves the
     plate overhanging at its sides, each bolt bending it; a tube holds it along its middle only. Left out: the stiffness of
     the hub's flange, stress raisers at holes, the brake torque between bracket and cut, and how bolt loads spread to the
     sides in a plate without a beam.
@@ -131,7 +135,7 @@ def plate_safety(
             shares = bolt_forces(pressed, places, group)
             for cut, acting in zip(cuts, joints, strict=True):
                 held_there = [*acting, *(shares[bolt] for bolt in cut.bolts)]
-                stress = cut_stress(cut.section, places, cut.above, held_there)
+                stress = min(cut_stress(section, places, cut.above, held_there) for section in cut.sections)
                 factors.append((factor_of(upright_yield, stress), case.case, cut.limit))
             if build.beam != "none":
                 pulls = [(x, z, share[1]) for (x, z), (_, share) in zip(bolts.places, shares, strict=True)]

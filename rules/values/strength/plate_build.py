@@ -140,6 +140,11 @@ class Build:
             return replace(self, beam_width=deep, beam_wall=wall)
         return replace(self, beam_depth=deep, beam_wall=wall, beam_radius=radius)
 
+    def counted_ways(self, inside: float) -> tuple["Build", ...]:
+        """With what of the beam counts so far inside its end, mm; and the plate alone, where that is less: the better holds."""
+        counted = self.counted(inside)
+        return (self,) if counted is self else (counted, self.counted(0.0))
+
     def section(self, above: float, beam: bool = True, holes: Holes = NO_HOLES) -> Section:
         """The level section at a height above the wheel centre, mm. holes: bolt holes at that height."""
         bored = 2 * sqrt(max((self.bore / 2) ** 2 - above**2, 0.0))

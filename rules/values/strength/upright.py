@@ -226,9 +226,8 @@ def counted_factors(
     build: Build, inside: float, loads: CornerLoads, above: float, arm_root: float | None, strength: float, limit: str
 ) -> list[tuple[float, str, str]]:
     """As cut_factors, so far inside the beam's end, mm: with what of the beam counts there or of the plate alone, the better."""
-    counted = build.counted(inside)
-    ways = [counted] if counted is build else [counted, build.counted(0.0)]
-    return max((cut_factors(way.section(above), loads, above, arm_root, strength, limit) for way in ways), key=min)
+    ways = (way.section(above) for way in build.counted_ways(inside))
+    return max((cut_factors(way, loads, above, arm_root, strength, limit) for way in ways), key=min)
 
 
 SHORTEST_BEAM = 55.0

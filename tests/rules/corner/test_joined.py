@@ -67,11 +67,11 @@ def test_all_seven_joints_of_the_whole_sample_are_judged() -> None:
         ("-4.53 in", "good", 0.0, ""),  # 0.07 in = 1.8 mm
         ("-4.45 in", "watch", 3.81, "load ahead of the weld"),  # 0.15 in
         ("-4.3 in", "stop", 7.62, "load ahead of the weld"),  # 0.3 in
-        # 0.7 in behind the plate's edge, 5.8 - 4 = 1.8 in inboard of its back: 1.931 in, and the beam is farther
-        ("-2 in", "stop", 49.06, "inboard of hub face"),
+        # 0.7 in behind the plate's edge, 5.9 - 4.125 = 1.775 in inboard of its back: 1.908 in, and the beam is farther
+        ("-2 in", "stop", 48.46, "inboard of hub face"),
         ("-4.9 in", "good", 0.0, ""),  # 0.3 in in the beam: 7.6 mm
-        # 0.6 in in the beam's side; along an arm of 5.2, 2.6 and 0.3 in: 0.6 x 5.822 / 5.2 = 0.672 in
-        ("-5.2 in", "watch", 17.06, ""),
+        # 0.6 in in the beam's side; along an arm of 5.2, 2.5 and 0.3 in: 0.6 x 5.778 / 5.2 = 0.667 in
+        ("-5.2 in", "watch", 16.93, ""),
     ],
 )
 def test_a_steering_arm_whose_root_is_in_the_air_or_in_the_beam(

@@ -34,14 +34,14 @@ def test_it_turns_free_in_the_plates_bore(bore: str, verdict: list[str]) -> None
 @pytest.mark.parametrize(
     ("changes", "verdict"),
     [
-        ({}, "good"),  # 3.25 + 0.7 - 3.25 - 0.75 in: ends 0.05 in before the plate's back
+        ({}, "good"),  # 3.25 + 0.7 - 3.25 - 0.875 in: ends 0.175 in before the plate's back
         (
             {"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "1.6 in"},
             "good",
         ),  # channel 3.2 in less two walls of 1/2: 2.2, (2.2 - 1.6) / 2 = 0.3 in
         ({"hub.shoulder_length": "1.5 in", "hub.shoulder_diameter": "2.1 in"}, "stop"),  # 0.05 in = 1.3 mm beside it
         (
-            {"hub.shoulder_length": "3.8 in", "hub.shoulder_diameter": "1.6 in"},
+            {"hub.shoulder_length": "3.925 in", "hub.shoulder_diameter": "1.6 in"},
             "stop",
         ),  # 3.05 in behind the plate, the web 3.6 - 0.5 = 3.1 in: 1.3 mm
     ],

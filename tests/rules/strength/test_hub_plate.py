@@ -36,10 +36,10 @@ def box(width: float, bore: float = 0.0) -> Build:
 def safety(
     build: Build, force: Vector = NONE, moment: Vector = NONE, upper: Vector = NONE, lower: Vector = NONE,
     rod: Vector = NONE, root: float = -30.0, bolts: BoltPlaces = FOUR,
-    hole: float = 12.0, brake: float = 0.0, rotor: float = -20.0,
+    hole: float = 12.0, brake: float = 0.0, rotor: float = -20.0, above: float | None = None,
 ) -> Margin:  # fmt: skip
     case = CaseLoads("bump", NONE, force, moment, upper, lower, rod, brake)
-    return plate_safety(build, 250.0, bolts, hole, root, 125.0, rotor, CornerLoads(PLACES, (case,)))
+    return plate_safety(build, 250.0, bolts, hole, root, 125.0, rotor, CornerLoads(PLACES, (case,)), above)
 
 
 def test_level_at_the_bolts_their_holes_are_taken_out() -> None:
@@ -229,3 +229,31 @@ def test_where_the_bore_opens_the_channel_s_cell_twist_bends_the_strips_beside_i
     assert both.section(0.0).twist_bends == pytest.approx(80 / 5472 / 2 * 11.25 * 6 / 900)
     with pytest.raises(OutsideRange, match="whole of the beam's far face"):
         replace(box(50.0, 50.0), cut="both faces").section(0.0)
+
+
+def test_near_its_end_a_beam_counts_at_the_bolts_only_as_deep_as_its_seams_have_brought_it_in() -> None:
+    """1000 N at the upper pivot and taken away at the wheel centre: 110 000 N mm and 1000 N at the row 40 up.
+
+    Plate alone, less two holes of 12: (100 - 24) x 100 / 6 = 1266.67 mm3. Of a box of 60 x 40 x 4 that ends 50 up, 10 inside:
+    7.5 deep with walls of 2.5; all of it from 40 / 0.75 = 53.3 inside on.
+    """
+    pushed = {"force": (0.0, -1000.0, 0.0), "upper": (0.0, 1000.0, 0.0)}
+
+    def ending(at: float) -> Margin:
+        return safety(replace(box(60.0), beam_top=at, beam_bottom=180.0), above=at, **pushed)  # type: ignore[arg-type]
+
+    alone = 250 / ((110_000 / 1266.667) ** 2 + 3 * (1000 * 1.5 / 760) ** 2) ** 0.5
+    assert ending(39.0) == pytest.approx(alone, rel=1e-5)
+    # The row's two holes stand 30 from the middle, at the box's own edge, so not through it. Plate 760 mm2 at 5, its own
+    # 760 x 100 / 12; box 7.5 deep, 2.5 walls: 60 x 7.5 - 55 x 2.5 = 312.5 at 13.75, its own (60 x 7.5^3 - 55 x 2.5^3) / 12
+    centroid = (760 * 5 + 312.5 * 13.75) / 1072.5
+    own = 760 * 100 / 12 + (60 * 7.5**3 - 55 * 2.5**3) / 12
+    second = own + 760 * (centroid - 5) ** 2 + 312.5 * (13.75 - centroid) ** 2
+    near = ending(50.0)
+    assert near.limit == "yield at the upper hub bolts"
+    bending = 110_000 * (17.5 - centroid) / second
+    # Shear is the box's alone: I = (60 x 7.5^3 - 55 x 2.5^3) / 12, Q = (60 x 7.5^2 - 55 x 2.5^2) / 8, through two walls of 2.5
+    shear = 1000 * ((60 * 7.5**2 - 55 * 2.5**2) / 8) / ((60 * 7.5**3 - 55 * 2.5**3) / 12 * 5)
+    assert near == pytest.approx(250 / (bending**2 + 3 * shear**2) ** 0.5, rel=1e-5)
+    inside = [ending(at) for at in (39.0, 45.0, 50.0, 60.0, 80.0, 93.4, 180.0)]
+    assert inside == sorted(inside) and inside[0] < 0.5 * inside[-1]

@@ -36,7 +36,7 @@ CASES: list[tuple[Mapping[str, str | None], str, str]] = [
     ({"weld_upper.wall_width": "2.2 in"}, "upper-lugs-within-their-wall", "watch"),
     # Said to be none.
     ({"upright.arm_on_wall": "0"}, "arm-off-the-wall", "watch"),  # the weld stands on 1/2 in, as the channel is
-    ({"upright.arm_on_wall": "0", "weld_steering_arm.thickness_two": "3/4 in"}, "arm-off-the-wall", "good"),  # the plate
+    ({"upright.arm_on_wall": "0", "weld_steering_arm.thickness_two": "7/8 in"}, "arm-off-the-wall", "good"),  # the plate
     ({"upright.arm_on_wall": "0", "weld_steering_arm.thickness_two": None}, "arm-off-the-wall", "watch"),
     ({"upright.arm_on_wall": "0", "weld_steering_arm.thickness_two": "3/4 in", "upright.beam_wall": "3/4 in"},
      "arm-off-the-wall", "watch"),  # plate or wall: nobody can tell
