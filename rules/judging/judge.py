@@ -172,11 +172,7 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
         waiting = (
             (name, finding.group) for finding in findings for name in finding.waits_for if name not in sheet.answers
         )
-        missing |= {
-            name
-            for name, group in waiting
-            if _needed(name, group)
-        }
+        missing |= {name for name, group in waiting if _needed(name, group)}
     if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
         missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
     unplaced = not {_CIRCLE.origin, _PLACES.origin} & sheet.answers.keys()

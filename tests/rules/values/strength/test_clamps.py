@@ -111,8 +111,8 @@ def test_a_torque_that_stretches_the_bolt_stops(torque: str, check: str) -> None
 
 
 def test_a_bolt_pulled_beyond_its_proof_load_clamps_no_better_for_it() -> None:
-    """7/16-20 of grade 5 at 100 lbf ft: 1.5 times proof load. Proof 85 ksi on 0.1187 in2 (Shigley 9th ed. Tables 8-9 and 8-2), and
-    three quarters of that: 7567 lbf, where 0.75 x 1200 / (0.18 x 7/16) would be 11 429."""
+    """7/16-20 of grade 5 at 100 lbf ft: 1.5 times proof load. Proof 85 ksi on 0.1187 in2 (Shigley 9th ed. Tables 8-9 and
+    8-2), and three quarters of that: 7567 lbf, where 0.75 x 1200 / (0.18 x 7/16) would be 11 429."""
     fine = Thread("7/16-20", 7 / 16 * 25.4, 25.4 / 20)
     grade_5 = BoltStrength(85 * 6.894757, 92 * 6.894757, 120 * 6.894757)
     pulled = hub_bolt_preload(True, 135.58, "oiled", fine, grade_5)
