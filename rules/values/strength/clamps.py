@@ -32,7 +32,7 @@ CLAMP = (
 
 
 def _counted_on(torque: float, state: ThreadState, thread: Thread, strength: BoltStrength | None) -> float:
-    """Least pull, N, that a torque in N m leaves, but no more than three quarters of proof load: beyond proof load it stretches."""
+    """Least pull, N, that a torque, N m, leaves, but no more than three quarters of proof load: beyond that it stretches."""
     pull = least_preload(torque * 1000, TORQUE_FACTOR[state], thread.diameter)
     if strength is not None:
         pull = min(pull, WRENCH * strength.proof * stress_area(thread.diameter, thread.pitch))
