@@ -15,23 +15,28 @@ DOUBT = " It may read too high until this is confirmed or put right:"
 
 
 @cache
-def banded() -> dict[str, str]:
-    """Each check that only shows a part's factor where it is far from giving, with the value that gives the factor."""
+def of_one_part() -> dict[str, str]:
+    """Each check of one part's factor, with the value that gives the factor."""
     margins = trade().of_role(SAFETY)
-    return {
-        name: given.origin
+    found = {
+        name: [given.origin for given in node.inputs if given.origin in margins]
         for name, node in trade().checks.items()
-        if node.note.best == "shown"
-        for given in node.inputs
-        if given.origin in margins
     }
+    return {check: factors[0] for check, factors in found.items() if len(factors) == 1}
+
+
+@cache
+def banded() -> dict[str, str]:
+    """Those that only show the factor where it is far from giving."""
+    checks = trade().checks
+    return {check: factor for check, factor in of_one_part().items() if checks[check].note.best == "shown"}
 
 
 @cache
 def own_answers() -> dict[str, frozenset[str]]:
     """The answers that each of these checks rests on by itself, dotted: not those that every load rests on."""
     loads = set(trade().fields_of(PART_LOADS.origin))
-    return {check: frozenset(trade().fields_of(check)) - loads for check in banded()}
+    return {check: frozenset(trade().fields_of(check)) - loads for check in of_one_part()}
 
 
 def with_the_weakest_watched(
@@ -39,18 +44,22 @@ def with_the_weakest_watched(
 ) -> list[Finding]:
     """The findings with every part that ties with the least factor of all watched, and no other that only shows a figure.
 
-    A part that rests on an answer of its own that is asked about says so: it may read too good until that is confirmed or put
-    right. asked_about: dotted names. in_words: such names as a list.
+    A part that rests on an answer of its own that is asked about says so, and is no better than watched: it may read too good
+    until that is confirmed or put right. asked_about: dotted names. in_words: such names as a list.
     """
     margins = of_role(known, SAFETY)
     least = min(margins.values(), default=0.0)
     found = []
     for one in findings:
-        if (factor := margins.get(banded().get(one.check, ""))) is not None:
+        if (factor := margins.get(of_one_part().get(one.check, ""))) is not None:
             doubted = sorted(own_answers()[one.check] & asked_about)
             one = _doubted(one, f"{DOUBT} {in_words(doubted)}." if doubted else "")
             if one.shows_a_figure:
                 one = replace(one, verdict="watch" if tied(least, factor) else "shown")
+            elif one.doubt and one.verdict == "good":
+                one = replace(
+                    one, verdict="watch", change=f"Measure again, or confirm as it stands: {in_words(doubted)}."
+                )
         found.append(one)
     return found
 

@@ -152,6 +152,7 @@ _STRENGTH_STEPS = frozenset(
     ("loads", "upright", "bolts", "weld_upper", "weld_lower", "weld_steering_arm", "weld_caliper_bracket", "brakes")
 )
 """Steps that say what the car is to stand. One answer in any of them asks for all."""
+_TAPED_STEPS = frozenset(("plate", "upright"))
 _USE, _HARD_USES = name("job.use"), ("dunes", "race")
 """Uses in which a front upright is not sound until its strength has been judged."""
 _ASKED = name("loads.judge_strength")
@@ -171,17 +172,24 @@ def missing_answers(sheet: Sheet, findings: Iterable[Finding], stood_in: Contain
         waiting = (
             (name, finding.group) for finding in findings for name in finding.waits_for if name not in sheet.answers
         )
-        missing |= {
-            name
-            for name, group in waiting
-            if not FIELDS[name].further and (group == "strength" or name.partition(".")[0] in _STRENGTH_STEPS)
-        }
+        missing |= {name for name, group in waiting if _needed(name, group)}
     if answer(sheet.answers, _USE) in _HARD_USES and answer(sheet.answers, _ASKED) is False:
         missing.add(_ASKED.origin)  # a no to judging what such a use breaks finishes nothing
     unplaced = not {_CIRCLE.origin, _PLACES.origin} & sheet.answers.keys()
     if answer(sheet.answers, _MOUNT_BOLTS) not in (None, ON_A_RECTANGLE) and unplaced:
         missing.add(_CIRCLE.origin)  # their two spacings place no other number of them
     return tuple(name for name in FIELDS if name in missing)
+
+
+def _needed(name: str, group: str) -> bool:
+    """Whether a sheet whose strength is asked for is unfinished without a field that a check of a group waits for.
+
+    What can be taped at plate and beam is needed even where it is asked for further on: else a stop goes with the figure.
+    """
+    step = name.partition(".")[0]
+    if FIELDS[name].further:
+        return group == "strength" and step in _TAPED_STEPS
+    return group == "strength" or step in _STRENGTH_STEPS
 
 
 def _verdict(sheet: Sheet, missing: tuple[str, ...], findings: Iterable[Finding], *, whole: bool) -> SheetVerdict:

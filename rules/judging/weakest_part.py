@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from rules.judging.banding import banded
+from rules.judging.banding import of_one_part
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role
 from rules.strength.margin import SAFETY, told
@@ -11,7 +11,7 @@ from rules.strength.weakest import Ranked, rank
 
 def ranked(judged: Judged) -> tuple[Ranked, ...]:
     """Every known margin of a judged sheet, worst first; empty while strength is not judged."""
-    doubted = {banded()[one.check] for one in judged.findings if one.doubt}
+    doubted = {of_one_part()[one.check] for one in judged.findings if one.doubt}
     parts = rank(of_role(judged.worked.known, SAFETY), judged.worked.estimated)
     return tuple(replace(one, doubted=one.value in doubted) for one in parts)
 

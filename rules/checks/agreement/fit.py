@@ -271,6 +271,11 @@ def ratings_like_their_kind(
     if dynamic_rating is None or static_rating is None or rolling_element is None:
         raise DoesNotApply("both ratings and the kind of bearing are not all entered")
     text = "The dynamic rating is {dynamic_rating}, the static one {static_rating}."
-    if within(dynamic_rating / static_rating, *RATIO[rolling_element]):
+    ratio, likely = dynamic_rating / static_rating, RATIO[rolling_element]
+    if within(ratio, *likely):
         return Judgement("good", text)
-    return odd(f"{text} For a {rolling_element} bearing they seldom stand so.", "hub.dynamic_rating", confirmed)
+    if any(within(ratio, *ends) for ends in RATIO.values()):
+        asked = "hub.rolling_element"  # the ratings are those of the other kind
+    else:
+        asked = "hub.static_rating" if ratio < likely[0] else "hub.dynamic_rating"  # the one that reads too strong
+    return odd(f"{text} For a {rolling_element} bearing they seldom stand so.", asked, confirmed)

@@ -31,9 +31,24 @@ CLAMP = (
 )
 
 
-@value("bolts", formula="0.75 x torque of the wheel nuts / (K x diameter), K 0.20", source=PULL)
+def _counted_on(torque: float, state: ThreadState, thread: Thread, strength: BoltStrength | None) -> float:
+    """Least pull, N, that a torque, N m, leaves, but no more than three quarters of proof load: beyond that it stretches."""
+    pull = least_preload(torque * 1000, TORQUE_FACTOR[state], thread.diameter)
+    if strength is not None:
+        pull = min(pull, WRENCH * strength.proof * stress_area(thread.diameter, thread.pitch))
+    return round(pull, 6)
+
+
+@value(
+    "bolts",
+    formula="0.75 x torque of the wheel nuts / (K x diameter), K 0.20, and no more than 0.75 of proof load",
+    source=PULL,
+)
 def wheel_stud_preload(
-    wheel_nut_torque: NewtonMetre | None, stud_thread: Thread | None, strength_asked: bool | None
+    wheel_nut_torque: NewtonMetre | None,
+    stud_thread: Thread | None,
+    strength_asked: bool | None,
+    wheel_stud_strength: BoltStrength | None = None,
 ) -> Newton:
     """Least pull that tightening leaves in a wheel stud, N. Waits for the torque once strength is asked for.
 
@@ -45,14 +60,13 @@ def wheel_stud_preload(
     if wheel_nut_torque is None:
         why = "the wheel nuts' torque is not entered, so the wheel's clamp was not judged"
         raise NotJudged(why, "bolts.wheel_nut_torque")
-    thread = needed("hub.stud_thread", stud_thread)
-    return round(least_preload(wheel_nut_torque * 1000, TORQUE_FACTOR[NUTS_ARE], thread.diameter), 6)
+    return _counted_on(wheel_nut_torque, NUTS_ARE, needed("hub.stud_thread", stud_thread), wheel_stud_strength)
 
 
 @value(
     "bolts",
-    formula="0.75 x torque entered / (K x diameter), K by what is on the threads; without a torque 0.75 of half of three "
-    "quarters of proof load",
+    formula="0.75 x torque entered / (K x diameter), K by what is on the threads, and no more than 0.75 of proof load; without "
+    "a torque 0.75 of half of three quarters of proof load",
     source=PULL,
 )
 def hub_bolt_preload(
@@ -75,7 +89,7 @@ def hub_bolt_preload(
         proof = needed("hub_bolt_strength", hub_bolt_strength).proof * stress_area(thread.diameter, thread.pitch)
         return Estimate(WRENCH * UNSAID * PRELOAD_OF_PROOF * proof, measure="bolts.mount_bolt_torque")
     state: ThreadState = needed("bolts.lubrication", lubrication)
-    return round(least_preload(mount_bolt_torque * 1000, TORQUE_FACTOR[state], thread.diameter), 6)
+    return _counted_on(mount_bolt_torque, state, thread, hub_bolt_strength)
 
 
 def _share(torque: float, state: ThreadState, thread: Thread, strength: BoltStrength) -> float:

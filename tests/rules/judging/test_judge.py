@@ -18,6 +18,7 @@ from rules.sheet.confirmed import FACTS
 from rules.tables.sources import COMMON_PRACTICE
 from rules.values import VALUES
 from sample_sheets import document
+from tests.support.base_sheet import edited
 from tests.support.judging import judged_document
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
@@ -705,3 +706,22 @@ def test_hub_bolts_that_two_spacings_do_not_place_ask_for_their_circle(bolts: in
     assert asked.missing == ("hub.mount_circle",) and asked.verdict in ("stop", "unfinished")
     told = judge(read_sheet({**sheet, "hub": {**hub, "mount_circle": "5 in"}}), light=True)
     assert told.missing == ()
+
+
+@pytest.mark.parametrize(
+    ("weak", "half"),
+    [
+        ({"upright.beam_bottom": "2 in"}, {"upright.beam_bottom": None}),
+        ({"plate.thickness": "3/4 in"}, {"plate.hole_above": "1 in"}),
+        ({"plate.thickness": "3/4 in"}, {"plate.hole_above_spindle": "3 in"}),
+    ],
+)
+def test_a_stop_of_the_upright_does_not_go_with_a_figure_left_out(
+    weak: dict[str, object], half: dict[str, object]
+) -> None:
+    """A plate too thin, or a beam that ends too soon: with its end or half of a hole blank they wait, and so does the sheet."""
+    sheet = edited(document("scree_ox_strength"), weak)
+    assert judge(read_sheet(sheet), advice=False).verdict == "stop"
+    judged = judge(read_sheet(edited(sheet, half)), advice=False)
+    assert judged.verdict == "unfinished" and len(judged.missing) == 1
+    assert any(one.verdict == "waiting" and one.check == "beam-seam-weld" for one in judged.findings)

@@ -87,7 +87,8 @@ def test_they_head_the_first_drive_and_the_sheet_no_longer_says_it_sizes_nothing
     assert ids(drive)[:2] == ["inspect.first", "inspect.tie_rod_safety"]
     assert (
         drive[1].target
-        == "holds 0.47 times its load: rock from behind, outboard of middle at full droop and inner lock, rating of the tie rod"
+        == "holds 0.47 times its load: rock from behind, outboard of middle at full droop and inner lock, rating of the tie rod; "
+        "asked about"
     )
     assert ids(drive)[-4:] == ["drive.yard", "drive.re-torque", "drive.alignment", "drive.strip"]
     assert "certify nothing" in next(line for line in lines if line.id == "settle.strength").text
@@ -111,7 +112,10 @@ def test_a_tick_is_kept_and_questioned_when_the_margin_has_changed() -> None:
     sheet |= {"loads": with_tie_rod("4900 lbf")["loads"]}
     again = {line["id"]: line for line in worked_out_tables(sheet, judged(sheet))["checklist"]}
     # 4900 / 9640 = 0.508
-    target = "holds 0.51 times its load: rock from behind, outboard of middle at full droop and inner lock, rating of the tie rod"
+    target = (
+        "holds 0.51 times its load: rock from behind, outboard of middle at full droop and inner lock, rating of the tie rod; "
+        "asked about"
+    )
     assert again["inspect.tie_rod_safety"]["target"] == target
     assert again["inspect.tie_rod_safety"]["left"] is True
     assert "holds 0.47 times" in str(again["inspect.tie_rod_safety"]["marked_for"])

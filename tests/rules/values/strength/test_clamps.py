@@ -17,6 +17,7 @@ from rules.values.strength.clamps import (
     wheel_stud_preload,
 )
 from sample_sheets import document
+from tests.support.base_sheet import edited
 
 NONE = (0.0, 0.0, 0.0)
 STRENGTH = BoltStrength(830, 940, 1040)
@@ -107,3 +108,26 @@ def test_a_torque_that_stretches_the_bolt_stops(torque: str, check: str) -> None
     expected = {"hub-bolts": 2.75, "wheel-studs": 1.75}[check]
     assert found.verdict == "stop"
     assert judged.worked.known[f"{check.replace('-', '_')}_pull_share"] == pytest.approx(expected, abs=0.02)
+
+
+def test_a_bolt_pulled_beyond_its_proof_load_clamps_no_better_for_it() -> None:
+    """7/16-20 of grade 5 at 100 lbf ft: 1.5 times proof load. Proof 85 ksi on 0.1187 in2 (Shigley 9th ed. Tables 8-9 and
+    8-2), and three quarters of that: 7567 lbf, where 0.75 x 1200 / (0.18 x 7/16) would be 11 429."""
+    fine = Thread("7/16-20", 7 / 16 * 25.4, 25.4 / 20)
+    grade_5 = BoltStrength(85 * 6.894757, 92 * 6.894757, 120 * 6.894757)
+    pulled = hub_bolt_preload(True, 135.58, "oiled", fine, grade_5)
+    assert pulled / 4.448222 == pytest.approx(7567, rel=2e-3)
+    assert wheel_stud_preload(135.58, fine, True, grade_5) == pytest.approx(pulled)
+    loosely = hub_bolt_preload(True, 60.0, "oiled", fine, grade_5)
+    assert loosely == pytest.approx(0.75 * 60_000 / (0.18 * 11.1125)) and loosely < pulled
+
+
+def test_a_smaller_hub_bolt_at_the_torque_of_a_larger_one_never_clamps_better() -> None:
+    threads = ("1/2-20", "7/16-20", "3/8-24")  # 0.98, 1.51 and 2.6 times proof load
+    rows = [ox({"hub.mount_bolt_thread": thread}) for thread in threads]
+    assert rows == sorted(rows, reverse=True) and rows[-1] < 0.6 * rows[0]
+
+
+def ox(changes: dict[str, object]) -> float:
+    known = judge(read_sheet(edited(document("scree_ox_strength"), changes)), advice=False).worked.known
+    return float(known["hub_clamp_safety"])
