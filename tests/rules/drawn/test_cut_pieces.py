@@ -131,8 +131,8 @@ def test_the_drawing_is_to_its_scale_and_fits(key: str) -> None:
     radii = sorted(item.radius for item in view.items if isinstance(item, PaperCircle))
     assert radii == pytest.approx(sorted(hole.diameter / 2 / scale for hole in piece.profile.holes))
     arcs = [item for item in view.items if isinstance(item, PaperArc)]
-    # The lug's sides lean by 9.845 deg: 3.328 in from the root to the bolt, atan(2.1 / 3.328) - asin(1.5 / 3.935).
-    sweep = {"hub_plate": 4 * 90, "upper_lug": 180 - 2 * 9.8453, "caliper_bracket": 0}[key]
+    # The lug's sides lean by 10.199 deg: 3.201 in from the root to the bolt, atan(2.1 / 3.201) - asin(1.5 / 3.828).
+    sweep = {"hub_plate": 4 * 90, "upper_lug": 180 - 2 * 10.1993, "caliper_bracket": 0}[key]
     assert sum(arc.sweep for arc in arcs) == pytest.approx(sweep)
 
 
@@ -179,8 +179,8 @@ def test_the_cut_corner_of_a_gusset_is_figured() -> None:
 
 
 def test_how_a_straight_arm_stands_is_said_on_its_sheet() -> None:
-    """The weld's levers: 4.6 in behind, 2.6 inboard, 0.3 below; together its length, sqrt(4.6^2 + 2.6^2 + 0.3^2) = 5.29 in."""
+    """The weld's levers: 4.6 in behind, 2.5 inboard, 0.3 below; together its length, sqrt(4.6^2 + 2.5^2 + 0.3^2) = 5.24 in."""
     assert pieces()["steering_arm"].notes[-1] == (
-        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 2.6 in inboard of and 0.3 in below "
+        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 2 1/2 in inboard of and 0.3 in below "
         "the middle of its root."
     )

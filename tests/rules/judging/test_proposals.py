@@ -318,7 +318,7 @@ def test_a_change_helps_where_the_verdict_is_better_for_it(before: Any, after: A
 def test_a_part_that_nobody_publishes_a_limit_for_is_helped_until_it_is_only_shown() -> None:
     sheet = document("scree_ox_strength")
     before = judged(sheet)
-    finding = next(one for one in before.findings if one.check == "upright-at-upper-pivot")
+    finding = next(one for one in before.findings if one.check == "upright-below-hub")
     found = look_for(before, finding)
     assert finding.verdict == "watch" and found.offers and {offer.after for offer in found.offers} == {"shown"}
     hold(sheet, finding, found, before)

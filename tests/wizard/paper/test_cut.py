@@ -170,7 +170,7 @@ def test_bolt_holes_drilled_after_are_cut_under_size_and_the_finished_size_is_sa
 
 def test_slots_and_tabs_are_cut_and_go_together() -> None:
     """Tabs of 20 mm: every slot is 20.4 mm long, and wider than its tab by 0.4 mm or, where the lug leans, more. A tab ends
-    0.5 mm short of a plate of 3/4 in, 19.05 mm."""
+    0.5 mm short of a plate of 7/8 in, 22.225 mm."""
     found = strong(tab_length="20 mm", height="15 1/2 in", spindle_from_top="7.7 in")
     _, *slots = found["hub_plate_left_mm.dxf"].modelspace().query("LWPOLYLINE")
     sizes = []
@@ -181,7 +181,7 @@ def test_slots_and_tabs_are_cut_and_go_together() -> None:
     assert sum(size[0] == pytest.approx(1 / 2 * 25.4 + 0.4) for size in sizes) == 4  # the channel's walls
     assert sum(size[0] > 0.5 * 25.4 + 0.401 for size in sizes) == 4  # lugs of 1/2 in, leaning
     (side,) = found["beam_side_mm.dxf"].modelspace().query("LWPOLYLINE")
-    assert min(x for x, _ in side.get_points("xy")) == pytest.approx(-(19.05 - 0.5))
+    assert min(x for x, _ in side.get_points("xy")) == pytest.approx(-(22.225 - 0.5))
     (lug,) = found["upper_lug_mm.dxf"].modelspace().query("LWPOLYLINE")
     tab = [x for x, y in lug.get_points("xy") if y < -1]
     assert max(tab) - min(tab) == pytest.approx(20.0)

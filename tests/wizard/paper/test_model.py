@@ -52,12 +52,12 @@ def test_each_piece_is_a_body_and_closed() -> None:
 
 
 def test_volumes_by_hand_within_half_a_per_cent() -> None:
-    """Plate 7 x 14.375 x 0.75 in, corners R 2, bore 2 1/2: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2) 0.75 cubic inches.
+    """Plate 7 x 14.375 x 0.875 in, corners R 2, bore 2 1/2: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2) 0.875 cubic inches.
 
     Hub bolts: 9/16 in shanks and heads are not counted here; the arm is 3.5 x 1.5 in and as long as the sheet's solids have it.
     """
     found = bodies(model_files(ox())["upright_left.3mf"])
-    plate = (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2) * 0.75 * IN**3
+    plate = (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2) * 0.875 * IN**3
     assert volume(*found["plate"]) == pytest.approx(plate, rel=0.005)
     # The channel as the block it takes up: 3.2 x 3.6 in, from 2 1/4 in above the spindle to 2 3/8 in below it.
     assert volume(*found["beam"]) == pytest.approx(3.2 * 3.6 * (2.25 + 2.375) * IN**3, rel=0.005)

@@ -23,12 +23,12 @@ def test_the_list_first_then_a_page_for_each_piece() -> None:
 
 
 def test_bolts_have_thread_grip_grade_head_and_a_blank_for_torque() -> None:
-    """Ball 1.1 in, 0.45 in free on each side, two lugs of 1/2 in: grip 3 in. Plate 3/4, mounting flange 1/2:
-    grip 1 1/4 in. On the sample with bolts."""
+    """Ball 1.1 in, 0.45 in free on each side, two lugs of 1/2 in: grip 3 in. Plate 7/8, mounting flange 1/2:
+    grip 1 3/8 in. On the sample with bolts."""
     (first, *_) = pages(part_sheets_pdf(judged(whole("scree_ox_strength"))))
     said = squeezed(first)
     for wanted in ("3/4-16, grip 3 in, then washer, nut, two threads", "grade 8", "head on top, nut below",
-                   "9/16-18, grip 1 1/4 in, then washer, nut, two threads", "Torque ________"):  # fmt: skip
+                   "9/16-18, grip 1 3/8 in, then washer, nut, two threads", "Torque ________"):  # fmt: skip
         assert squeezed(wanted) in said
     assert said.count(squeezed("Torque ________")) == 4
 

@@ -31,7 +31,9 @@ BARS = r"\b(?:100 mm|4 in)\b"
 
 
 def printed(judged: Judged, sheet: dict[str, object]) -> Iterator[str]:
-    yield from as_text(judged, sheet).splitlines()
+    yield from re.sub(
+        r"\n {2,4}(?=\S)", " ", as_text(judged, sheet)
+    ).splitlines()  # what was typed may go on in the next line
     yield from motion_as_text(judged).splitlines()
     yield from pages(welding_sheet_pdf(judged, sheet, "letter"))
     for paper in (arrangement_pdf, part_sheets_pdf, fixture_pdf):
