@@ -130,7 +130,7 @@ def test_a_tubular_arm_to_the_beams_side() -> None:
 
 
 def test_a_tubular_arm_to_the_plates_back() -> None:
-    """No beam, the load 4.3 in inboard: the root 8.4 - 4.3 = 4.1 in from the hub face, 0.1 behind the plate's back at 4.
+    """No beam, the load 4.3 in inboard: the root 8.4 - 4.3 = 4.1 in from the hub face, 0.025 before the plate's back at 4.125.
     asin(4.3 / 6.195) = 43.96 deg."""
     ((pattern,), _) = with_arm(upright__beam="none", weld_steering_arm__load_inboard="4.3 in")
     assert pattern.name == "Steering arm to the plate's back"
@@ -138,14 +138,15 @@ def test_a_tubular_arm_to_the_plates_back() -> None:
 
 
 def test_a_tubular_arm_to_a_beam_that_is_a_tube() -> None:
-    """A tube of 4 in up the plate, its middle 4 + 2 = 6 in from the hub face, the load 2.4 in inboard: the root 6 in from the
-    face too. The arm leans 0.3 in 5.065 from square to the beam: acos(0.3 / 5.065) = 86.60 deg. Seen from above its line begins
-    1.75 in behind the beam's middle and runs along (-4.45, -2.4), so it passes that by 1.75 x 2.4 / 5.056 = 0.831 in."""
+    """A tube of 4 in up the plate, its middle 4.125 + 2 in from the hub face, the load 2.4 in inboard: the root 6 in from the
+    face, 0.125 outboard of it. The arm leans 0.3 in 5.065 from square to the beam: acos(0.3 / 5.065) = 86.60 deg. Seen from
+    above its line begins 1.75 in behind the beam's middle and runs along (-4.45, -2.4), so it passes that by
+    (1.75 x 2.4 + 0.125 x 4.45) / 5.056 = 0.941 in."""
     changes = {"upright__beam": "tube", "upright__beam_width": "4 in", "upright__beam_depth": "4 in"}
     ((pattern,), _) = with_arm(**changes, weld_steering_arm__load_inboard="2.4 in")
     assert pattern.name == "Steering arm to the beam" and pattern.meets == pytest.approx(101.6)
     assert pattern.angle == pytest.approx(radians(86.60), abs=1e-3) and pattern.aside == pytest.approx(
-        0.831 * 25.4, abs=0.05
+        0.941 * 25.4, abs=0.05
     )
 
 

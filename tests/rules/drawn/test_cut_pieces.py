@@ -79,10 +79,10 @@ def test_a_full_bevel_is_said_on_the_piece_that_is_bevelled() -> None:
     assert not any("bevelled" in words for words in bevelled["lower_lug"].notes)
 
 
-def test_strips_of_a_channel_of_3_2_by_2_6_in_with_walls_of_half_an_inch() -> None:
+def test_strips_of_a_channel_of_3_2_by_3_6_in_with_walls_of_half_an_inch() -> None:
     """Back between the sides: 3.2 - 2 x 0.5 = 2.2 in."""
     side, back = pieces()["beam_side"].profile.outline, pieces()["beam_back"].profile.outline
-    assert side.right - side.left == pytest.approx(2.6 * IN) and back.right - back.left == pytest.approx(2.2 * IN)
+    assert side.right - side.left == pytest.approx(3.6 * IN) and back.right - back.left == pytest.approx(2.2 * IN)
     assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
 
 
@@ -124,8 +124,8 @@ def test_the_drawing_is_to_its_scale_and_fits(key: str) -> None:
     radii = sorted(item.radius for item in view.items if isinstance(item, PaperCircle))
     assert radii == pytest.approx(sorted(hole.diameter / 2 / scale for hole in piece.profile.holes))
     arcs = [item for item in view.items if isinstance(item, PaperArc)]
-    # The lug's sides lean by 9.845 deg: 3.328 in from the root to the bolt, atan(2.1 / 3.328) - asin(1.5 / 3.935).
-    sweep = {"hub_plate": 4 * 90, "upper_lug": 180 - 2 * 9.8453, "caliper_bracket": 0}[key]
+    # The lug's sides lean by 10.199 deg: 3.201 in from the root to the bolt, atan(2.1 / 3.201) - asin(1.5 / 3.828).
+    sweep = {"hub_plate": 4 * 90, "upper_lug": 180 - 2 * 10.1993, "caliper_bracket": 0}[key]
     assert sum(arc.sweep for arc in arcs) == pytest.approx(sweep)
 
 
@@ -172,8 +172,8 @@ def test_the_cut_corner_of_a_gusset_is_figured() -> None:
 
 
 def test_how_a_straight_arm_stands_is_said_on_its_sheet() -> None:
-    """The weld's levers: 4.6 in behind, 3.2 inboard, 0.3 below; together its length, sqrt(4.6^2 + 3.2^2 + 0.3^2) = 5.61 in."""
+    """The weld's levers: 4.6 in behind, 2.5 inboard, 0.3 below; together sqrt(4.6^2 + 2.5^2 + 0.3^2) = 5.24 in."""
     assert pieces()["steering_arm"].notes[-1] == (
-        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 3.2 in inboard of and 0.3 in below "
+        "Straight, not bent: on the car the hole's middle lies 4.6 in behind, 2 1/2 in inboard of and 0.3 in below "
         "the middle of its root."
     )

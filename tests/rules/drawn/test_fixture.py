@@ -61,12 +61,12 @@ def test_the_bores_lean_and_turn_as_the_axis_does() -> None:
 
 def test_the_tie_rod_pin_and_stops_by_hand() -> None:
     """Tie rod's end 6.2 in behind, 0.3 below, 8.4 in inboard of the hub face. Plate 7 in wide, 3.5 to the front: its rear edge
-    3.5 in behind, so a 3/8 in pin against it at 3.5 in + 3/16; mounting face 3 1/4 in plus 3/4 in of plate high."""
+    3.5 in behind, so a 3/8 in pin against it at 3.5 in + 3/16; mounting face 3 1/4 in plus 7/8 in of plate high."""
     found = made()
     pin = found.posts[2]
     assert (*pin.at, pin.height) == pytest.approx((-6.2 * IN, -0.3 * IN, 8.4 * IN), abs=0.05)
     rear = found.stops[0]
-    assert rear.at[0] == pytest.approx(-(3.5 + 3 / 16) * IN) and rear.height == pytest.approx(4 * IN)
+    assert rear.at[0] == pytest.approx(-(3.5 + 3 / 16) * IN) and rear.height == pytest.approx(4.125 * IN)
 
 
 def test_the_tie_rod_post_stands_beside_the_arm_and_has_its_pins_hole() -> None:
