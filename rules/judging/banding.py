@@ -44,8 +44,8 @@ def with_the_weakest_watched(
 ) -> list[Finding]:
     """The findings with every part that ties with the least factor of all watched, and no other that only shows a figure.
 
-    A part that rests on an answer of its own that is asked about says so, and is no better than watched: it may read too good
-    until that is confirmed or put right. asked_about: dotted names. in_words: such names as a list.
+    A part that rests on an answer of its own that is asked about says so: it may read too good until that is confirmed or put
+    right. asked_about: dotted names. in_words: such names as a list.
     """
     margins = of_role(known, SAFETY)
     least = min(margins.values(), default=0.0)
@@ -56,10 +56,6 @@ def with_the_weakest_watched(
             one = _doubted(one, f"{DOUBT} {in_words(doubted)}." if doubted else "")
             if one.shows_a_figure:
                 one = replace(one, verdict="watch" if tied(least, factor) else "shown")
-            elif one.doubt and one.verdict == "good":
-                one = replace(
-                    one, verdict="watch", change=f"Measure again, or confirm as it stands: {in_words(doubted)}."
-                )
         found.append(one)
     return found
 
