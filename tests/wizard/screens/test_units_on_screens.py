@@ -25,9 +25,7 @@ OF_BOTH = "|".join(
     )
 )
 """The row that asks for the units, the key that shows the other ones, and a source."""
-OF_THE_SHEET = (
-    r"psi +(?=▏)|psi · may stay empty|For example 58000 psi; from .*|▕ psi\. |ER70S-6 0.045 in, |^ *lbf; steering arm width"
-)
+OF_THE_SHEET = r"psi +(?=▏)|psi · may stay empty|For example 58000 psi; from .*|▕ psi\. |ER70S-6 0.045 in, |^ *lbf; steering arm width"
 """With the other units shown: what a bare number would be read in, beside its row with its example, and an entry with its own."""
 
 
