@@ -25,7 +25,16 @@ OF_BOTH = "|".join(
     )
 )
 """The row that asks for the units, the key that shows the other ones, and a source."""
-OF_THE_SHEET = r"psi +(?=▏)|psi · may stay empty|For example 58000 psi; from .*|▕ psi\. |ER70S-6 0.045 in, |^ *lbf; steering arm width"
+OF_THE_SHEET = "|".join(
+    (
+        r"psi +(?=▏)",
+        r"psi · may stay empty",
+        r"For example 58000 psi; from .*",
+        r"▕ psi\. ",
+        r"ER70S-6 0.045 in, ",
+        r"^ *lbf; steering arm width",
+    )
+)
 """With the other units shown: what a bare number would be read in, beside its row with its example, and an entry with its own."""
 
 
