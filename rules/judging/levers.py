@@ -261,11 +261,12 @@ def _from_shelf(name: str, now: float, sold: tuple[float, ...]) -> Lever:
 
 
 def grid(asked: AskedField, units: Units) -> float:
-    """The step that can be marked, in the field's inside unit."""
+    """The step that can be marked, in the field's inside unit; a fine one only of what can be read that finely."""
     unit = KINDS[asked.kind].unit
     step = _GRID[unit][units == "metric"]
+    fine = _FINE[unit][units == "metric"] if unit in _FINE else step
     few = asked.usual is not None and (asked.usual[1] - asked.usual[0]) < _FEW * step
-    return _FINE[unit][units == "metric"] if few and unit in _FINE else step
+    return fine if few and asked.reading_error < fine else step
 
 
 def _bold(asked: AskedField, step: float, units: Units) -> int:
