@@ -71,9 +71,8 @@ def joints(judged: Judged) -> tuple[Joint, ...]:
     for number, (which, part, entries) in enumerate(_JOINTS, 1):
         parts, form, leg, run, apart, process, filler, preheat = (shown(entry, judged) for entry in entries)
         entered = any(answer(judged.worked.known, entry) is not None for entry in entries)
-        how = (
-            f"{process.upper()} {filler if filler == 'other' else filler.upper()}".strip()
-        )  # classes as printed on the packet
+        # A class stands as it is printed on the packet.
+        how = f"{process.upper()} {filler if filler == 'other' else filler.upper()}".strip()
         found.append(
             Joint(number, which, parts or part.capitalize(), form, leg, run, apart, how, preheat, entered)
         )  # fmt: skip
@@ -91,7 +90,9 @@ def _seam(judged: Judged, number: int) -> Joint | None:
     if beam in (None, "none"):
         return None
     leg, share = (shown(entry, judged) for entry in _SEAM)
-    how_much = "all of it" if share.startswith("100") else f"{share or '____'} of it, in runs spread evenly"
+    how_much = (
+        "all of it" if answer(judged.worked.known, _SEAM[1]) == 1 else f"{share or '____'} of it, in runs spread evenly"
+    )
     parts = f"{beam.capitalize()} to the back of the plate"
     form = "fillet on one side" if leg else ""
     along = f"along both its edges, {how_much}"
