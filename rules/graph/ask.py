@@ -6,7 +6,7 @@ from types import MappingProxyType
 from typing import Any
 
 from rules.graph.node import Node
-from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Reason, Waits
+from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 
 
@@ -109,6 +109,8 @@ def _ask(
         measure = list(worked.estimated.get(handed[0], ())) if handed else measure
     if isinstance(answer, Estimate):
         measure += worked.waits.get(answer.measure, (answer.measure,) if "." in answer.measure else ())
+    if isinstance(answer, Judgement):
+        measure += answer.assumes
     if measure:
         worked.estimated[node.name] = tuple(dict.fromkeys(measure))
     worked.known[node.name] = answer

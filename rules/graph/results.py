@@ -101,6 +101,7 @@ class Judgement:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
     check takes. again: from fields and values by name to the number judged, more being better, to find which answer moves
     it most; gives: what more of it is called.
+    assumes: dotted names of answers nobody gave, which it counts as the worst that is usual: it is then an estimate.
     """
 
     verdict: Verdict
@@ -112,3 +113,4 @@ class Judgement:
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
     gives: str = "more room"
     asks_about: str = ""
+    assumes: tuple[str, ...] = ()

@@ -10,7 +10,7 @@ from rules.graph.node import Node
 from rules.graph.results import LIMITS_OF, WORST_FIRST, Verdict
 from rules.judging.corner_table import corner_table
 from rules.judging.finding import who_says_so
-from rules.judging.judge import Finding, Judged, and_list, shown, why_not
+from rules.judging.judge import Finding, Judged, and_list, shown, to_measure, why_not
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.display import in_sheet, published, show
@@ -80,7 +80,7 @@ def _value(graph: Graph, node: Node, judged: Judged) -> Iterator[str]:
         yield from corner_table(answer, judged.shown_in)
         yield ""
     if estimated := judged.worked.estimated.get(node.name):
-        yield f"This rests on an estimate. Measure {and_list(estimated)}."
+        yield f"This rests on an estimate. {to_measure(estimated)}"
     yield from _tape_errors(graph, node, judged)
     yield f"Source: {node.note.source}"
 

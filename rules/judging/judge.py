@@ -300,7 +300,7 @@ def _in_words(
     if estimated:
         verdict = "watch" if verdict == "good" else verdict
         text = f"{text} This rests on an estimate."
-        change = f"Measure {and_list(estimated)}. {change}".strip()
+        change = f"{to_measure(estimated)} {change}".strip()
     return verdict, text, change
 
 
@@ -354,6 +354,18 @@ def and_list(names: Iterable[str]) -> str:
     """Fields as a list in words."""
     words = [label(name).replace(",", "") for name in names]
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+
+
+def to_measure(estimated: Iterable[str]) -> str:
+    """What to do about estimates, in a sentence or two: fields with a figure are measured, the others are answered.
+
+    >>> to_measure(("pivots.upper_radius", "hub.stub_shaft_fitted"))
+    'Measure upper housing reach. Answer stub shaft fitted.'
+    """
+    unmeasured = {"choice", "yes or no"}
+    by_word = {"Measure": [name for name in estimated if FIELDS[name].kind not in unmeasured]}
+    by_word["Answer"] = [name for name in estimated if FIELDS[name].kind in unmeasured]
+    return " ".join(f"{word} {and_list(names)}." for word, names in by_word.items() if names)
 
 
 def shown(wanted: Name, judged: Judged, units: Units | None = None) -> str:

@@ -1,5 +1,7 @@
 """Does it stay in one piece: hub, joints and their bolts."""
 
+from dataclasses import dataclass
+
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
@@ -19,7 +21,7 @@ CLAMPED = AtLeast("N m", 100.0)
     limits=CLAMPED,
     good="by itself, or stub shaft fitted with its torque written, {good} or more",
     watch="stub shaft fitted, torque not written; by itself, and a stub shaft entered with it",
-    stop="needs a stub shaft and has none, or its nut at less than {good}",
+    stop="needs a stub shaft and has none, or nobody has said it has; or its nut at less than {good}",
     source=sources.COMMON_PRACTICE.saying(
         "makers' service texts warn of bearing damage when rolled or loaded with the nut loose; no source for the least torque"
     ),
@@ -39,9 +41,16 @@ def hub_holds_together(
         )
     if held_together_by == "itself":
         return Judgement("good", "The hub holds itself together.")
-    if stub_shaft_fitted is None:
-        raise Waits("hub.stub_shaft_fitted")
-    if not stub_shaft_fitted:
+    unsaid: tuple[str, ...] = ("hub.stub_shaft_fitted",) if stub_shaft_fitted is None else ()
+    if unsaid and stub_shaft_torque is None:
+        return Judgement(
+            "stop",
+            "This hub is held together only by a clamped stub shaft, and nobody has said that one is fitted: it counts as "
+            "missing, as where the axle shaft is left out. The wheel then comes off with half of the hub.",
+            "Fit a stub shaft with the factory shoulder and a new nut, and say so.",
+            assumes=unsaid,
+        )
+    if stub_shaft_fitted is False:
         return Judgement(
             "stop",
             "This hub is held together only by a clamped stub shaft, and there is none: the wheel can come off with "
@@ -62,8 +71,9 @@ def hub_holds_together(
             "the nut alone, and such nuts take {least} at the very least.",
             "Look up the torque for this very hub; check the figure and its unit.",
             {"least": (limits.good, "N m", "up")},
+            assumes=unsaid,
         )
-    return Judgement("good", "A stub shaft holds the hub together at {stub_shaft_torque}.")
+    return Judgement("good", "A stub shaft holds the hub together at {stub_shaft_torque}.", assumes=unsaid)
 
 
 @check(
@@ -71,8 +81,9 @@ def hub_holds_together(
     step="pivots",
     title="Pivot bolts held on both sides",
     good="both pivots in double shear",
-    watch="single shear with a retaining washer or head",
-    stop="single shear without; a ball joint said to be in double shear, which it cannot be",
+    watch="single shear with a retaining washer or head; nobody has said whether it is single or double",
+    stop="single shear without, or nobody has said that anything keeps it; a ball joint said to be in double shear, which it "
+    "cannot be",
     source=(
         sources.COMMON_PRACTICE,
         sources.RACE_RULES.saying("double shear, or a head or washer that keeps the joint"),
@@ -86,9 +97,16 @@ def pivot_shear(
     upper_retained: bool | None,
     lower_retained: bool | None,
 ) -> Judgement:
-    """Each outer pivot: metal on both sides of the joint, or something that keeps it when the ball pulls out."""
-    kinds = {"upper": (upper_kind, upper_shear), "lower": (lower_kind, lower_shear)}
-    studs = [name for name, (kind, shear) in kinds.items() if kind == "ball joint" and shear == "double"]
+    """Each outer pivot: metal on both sides of the joint, or something that keeps it when the ball pulls out.
+
+    What nobody has said counts as the worst that is usual: one side only, and nothing that keeps it. A ball joint's own
+    housing usually closes over the ball.
+    """
+    pivots = (
+        _Pivot("upper", upper_kind, upper_shear, upper_retained),
+        _Pivot("lower", lower_kind, lower_shear, lower_retained),
+    )
+    studs = [one.name for one in pivots if one.ball_joint and one.shear == "double"]
     if studs:
         return Judgement(
             "stop",
@@ -97,34 +115,88 @@ def pivot_shear(
             "Put down single shear, and whether anything keeps the joint if the ball pulls out; or put right what kind of "
             "joint it is.",
         )
-    pivots = {"upper": (upper_shear, upper_retained), "lower": (lower_shear, lower_retained)}
-    loose = [name for name, (shear, kept) in pivots.items() if shear == "single" and kept is False]
-    if loose:
-        return Judgement(
-            "stop",
-            f"The {' and the '.join(loose)} pivot is in single shear with nothing to keep it: if the ball pulls out, "
-            "the wheel drops.",
-            "Use a bracket on both sides, or a washer or head larger than the housing bore.",
-        )
-    waits = [f"pivots.{name}_shear" for name, (shear, _) in pivots.items() if shear is None]
-    waits += [f"pivots.{name}_retained" for name, (shear, kept) in pivots.items() if shear == "single" and kept is None]
-    if waits:
+    if loose := [one for one in pivots if one.loose]:
+        return _loose(loose)
+    if waits := [f"pivots.{one.name}_shear" for one in pivots if one.shear is None and one.kind is None]:
         raise Waits(*waits)
-    single = [name for name, (shear, _) in pivots.items() if shear == "single"]
-    if single and all(kinds[name][0] == "ball joint" for name in single):
+    single = [one for one in pivots if one.single]
+    assumes = tuple(field for one in single for field in one.unsaid)
+    named = " and the ".join(one.name for one in single)
+    if single and all(one.ball_joint for one in single):
         return Judgement(
             "watch",
-            f"The {' and the '.join(single)} pivot is a ball joint on a tapered stud, held at one end: single shear.",
+            f"The {named} pivot is a ball joint on a tapered stud, held at one end: single shear.",
             "See that each stands the way round its maker meant, with its taper seated and its nut pinned, and look at its "
             "play before every drive: a worn ball joint lets go.",
+            assumes=assumes,
+        )
+    if unsaid := [one.name for one in single if one.shear is None]:
+        return Judgement(
+            "watch",
+            f"Nobody has said whether the bolt of the {' and the '.join(unsaid)} pivot is held on one side or on both: it "
+            "counts as held on one. Such a bolt also bends, and drops the wheel if the ball pulls out and nothing keeps it.",
+            "Say which it is. Double shear is better.",
+            assumes=assumes,
         )
     if single:
         return Judgement(
             "watch",
-            f"The {' and the '.join(single)} pivot is in single shear, kept by a washer or head. Its bolt also bends.",
+            f"The {named} pivot is in single shear, kept by a washer or head. Its bolt also bends.",
             "Double shear is better. If it stays single, keep the joint close to the bracket and the bolt large.",
+            assumes=assumes,
         )
     return Judgement("good", "Both pivot bolts are held on both sides.")
+
+
+@dataclass(frozen=True, slots=True)
+class _Pivot:
+    """What is said of one outer pivot."""
+
+    name: str
+    kind: PivotKind | None
+    shear: Shear | None
+    kept: bool | None
+
+    @property
+    def ball_joint(self) -> bool:
+        return self.kind == "ball joint"
+
+    @property
+    def single(self) -> bool:
+        return self.shear != "double"
+
+    @property
+    def loose(self) -> bool:
+        """Whether nothing keeps it, or nobody has said that anything does: of a ball joint its housing does, unless denied."""
+        unsaid_loose = self.kept is None and self.shear == "single" and not self.ball_joint
+        return self.single and (self.kept is False or unsaid_loose)
+
+    @property
+    def unsaid(self) -> tuple[str, ...]:
+        """What nobody has said of it, dotted names. That a ball joint is in single shear needs no saying."""
+        asked = {"shear": self.shear is None and not self.ball_joint, "retained": self.kept is None}
+        return tuple(f"pivots.{self.name}_{key}" for key, open_yet in asked.items() if open_yet)
+
+
+def _loose(loose: list[_Pivot]) -> Judgement:
+    """Pivots that nothing keeps: those of which that is known, else those of which nobody has said anything."""
+    known = [one for one in loose if one.kept is False]
+    named = " and the ".join(one.name for one in known or loose)
+    shear = [f"pivots.{one.name}_shear" for one in known or loose if one.shear is None and not one.ball_joint]
+    if known:
+        return Judgement(
+            "stop",
+            f"The {named} pivot is in single shear with nothing to keep it: if the ball pulls out, the wheel drops.",
+            "Use a bracket on both sides, or a washer or head larger than the housing bore.",
+            assumes=tuple(shear),
+        )
+    return Judgement(
+        "stop",
+        f"The {named} pivot is in single shear, and nobody has said that anything keeps it: it counts as held by nothing. If "
+        "the ball pulls out, the wheel drops.",
+        "Use a bracket on both sides, or a washer or head larger than the housing bore, and say so.",
+        assumes=tuple(f"pivots.{one.name}_retained" for one in loose),
+    )
 
 
 @check(

@@ -1,0 +1,58 @@
+"""What nobody has said of hub and joints counts as the worst that is usual, as an estimate. Common practice, no source."""
+
+from collections.abc import Callable
+
+import pytest
+
+from rules.judging.judge import Finding
+
+FindingWith = Callable[[str, dict[str, object]], Finding]
+
+SHAFT = {"hub.held_together_by": "a clamped stub shaft"}
+SINGLE = {"pivots.lower_shear": "single"}
+BALL = {**SINGLE, "pivots.lower_kind": "ball joint"}
+NOBODY = {"pivots.lower_shear": None}
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict", "to_answer"),
+    [
+        (SINGLE, "stop", ("pivots.lower_retained",)),
+        ({**SINGLE, "pivots.lower_retained": True}, "watch", ()),
+        ({**SINGLE, "pivots.lower_retained": False}, "stop", ()),
+        (BALL, "watch", ("pivots.lower_retained",)),  # a ball joint's own housing usually closes over the ball
+        ({**BALL, "pivots.lower_retained": False}, "stop", ()),
+        ({**NOBODY, "pivots.lower_kind": "ball joint", "pivots.lower_retained": True}, "watch", ()),  # no need to say
+        (NOBODY, "watch", ("pivots.lower_shear", "pivots.lower_retained")),
+        ({**NOBODY, "pivots.lower_retained": False}, "stop", ("pivots.lower_shear",)),
+        ({**NOBODY, "pivots.lower_retained": True}, "watch", ("pivots.lower_shear",)),
+    ],
+)
+def test_a_joint_nobody_says_is_kept_is_not(
+    changed: dict[str, object], verdict: str, to_answer: tuple[str, ...], finding: FindingWith
+) -> None:
+    found = finding("pivot-shear", changed)
+    assert (found.verdict, found.estimated_from) == (verdict, to_answer)
+    assert ("estimate" in found.text) is bool(to_answer)
+
+
+def test_a_stop_on_a_known_joint_says_nothing_of_the_other(finding: FindingWith) -> None:
+    other = {"pivots.upper_shear": "single", "pivots.upper_retained": False}
+    found = finding("pivot-shear", {**SINGLE, **other})
+    assert found.verdict == "stop" and found.text.startswith("The upper pivot") and not found.estimated_from
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict"),
+    [
+        ({}, "stop"),
+        ({"hub.stub_shaft_torque": "250 N m"}, "watch"),  # a torque says that there is a nut
+        ({"hub.stub_shaft_torque": "20 N m"}, "stop"),
+    ],
+)
+def test_a_stub_shaft_nobody_says_is_fitted_is_not(
+    changed: dict[str, object], verdict: str, finding: FindingWith
+) -> None:
+    found = finding("hub-holds-together", {**SHAFT, **changed})
+    assert (found.verdict, found.estimated_from) == (verdict, ("hub.stub_shaft_fitted",))
+    assert found.change.startswith("Answer stub shaft fitted.")
