@@ -14,6 +14,7 @@ from rules.checks.agreement import (
     tyres,
     unusual,
     use,
+    weld_place,
 )
 from rules.checks.agreement import (
     brakes as brake_entries,
@@ -114,6 +115,7 @@ MODULES: Mapping[ModuleType, Group] = {
     steering_entries: "fit",
     strength_entries: "fit",
     weld_entries: "fit",
+    weld_place: "fit",
     beam_walls: "fit",
     metals: "fit",
     plate_entries: "fit",

@@ -124,22 +124,33 @@ def tied_backspacing(
     "spoke-room-inside-wheel",
     step="wheel",
     title="Spoke room inside the wheel",
-    good="the back of the spokes lies between the two lips",
-    stop="it does not",
+    good="the back of the spokes lies between the two lips, and spokes as thick as the mounting pad end before the outer one",
+    watch="spokes as thick as the pad would stand out of the wheel",
+    stop="spokes half as thick would, or their back lies outside the lips",
     source=sources.GEOMETRY,
     grade="common practice",
 )
 def spoke_room_inside_wheel(
-    spoke_room: Mm | None, wheel_overall_width: Mm | None, wheel_backspacing: Mm | None
+    spoke_room: Mm | None,
+    wheel_overall_width: Mm | None,
+    wheel_backspacing: Mm | None,
+    wheel_pad_thickness: Mm | None,
 ) -> Judgement:
-    """How far outboard the spokes' back lies against where the outer lip is."""
+    """How far outboard the spokes' back lies against where the outer lip is. Spokes are seldom thinner than half of the pad."""
     if spoke_room is None or wheel_overall_width is None or wheel_backspacing is None:
         raise DoesNotApply("spoke room and the wheel's width are not both entered")
     front = wheel_overall_width - wheel_backspacing
     figures = {"front": (front, "mm")}
-    text = "Spoke room is {spoke_room}; from the wheel's mounting face to the outer lip it is {front}."
-    if reaches(front, spoke_room) and reaches(spoke_room, -wheel_backspacing):
-        return Judgement("good", text, figures=figures)
+    text, pad = "Spoke room is {spoke_room}; from the wheel's mounting face to the outer lip it is {front}.", 0.0
+    if wheel_pad_thickness is not None:
+        text, pad = f"{text} The mounting pad is {{wheel_pad_thickness}} thick.", wheel_pad_thickness
+    if reaches(front, spoke_room + pad / 2) and reaches(spoke_room, -wheel_backspacing):
+        if reaches(front, spoke_room + pad):
+            return Judgement("good", text, figures=figures)
+        text = f"{text} Spokes as thick would stand outside the wheel, and the caliper's room rests on how far out they are."
+        return Judgement(
+            "watch", text, "Measure spoke room again, with the caliper's own shape held in the wheel.", figures
+        )
     return Judgement("stop", f"{text} The spokes would stand outside the wheel.", "Measure spoke room again.", figures)
 
 

@@ -13,6 +13,7 @@ from rules.measure.marks import Thread
 from rules.measure.units import Mm, Rad
 from rules.sheet.bolts import ScrewedInto
 from rules.sheet.confirmed import Confirmed
+from rules.sheet.upright import HubBoltAccess
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import needed
@@ -199,6 +200,36 @@ def hub_bolt_thread_there(
         "stop",
         f"{text}. That cannot be, and strength counts on that thread.",
         "Enter a nut where the bolts go into nuts; else measure flange and thread again.",
+    )
+
+
+@check(
+    "hub-bolts-in-one-thread",
+    step="bolts",
+    title="Hub bolt thread and how the bolts are held",
+    good="welded nuts and a thread in nuts, or access holes",
+    watch="studs, and a thread tapped in the hub",
+    stop="welded nuts, and a thread tapped in the hub",
+    source=sources.GEOMETRY,
+    grade="common practice",
+)
+def hub_bolts_in_one_thread(hub_bolt_access: HubBoltAccess | None, hub_bolt_into: ScrewedInto | None) -> Judgement:
+    """A bolt has one thread: that of a nut, or one tapped in the hub's own ears."""
+    if hub_bolt_access is None or hub_bolt_into is None:
+        raise DoesNotApply("how the hub bolts are held and what they screw into are not both entered")
+    if hub_bolt_access == "access holes" or hub_bolt_into == "nut":
+        return Judgement("good", "The hub bolts have one thread.")
+    text = f"The hub bolts are said to have {hub_bolt_access} on the plate, and to screw into tapped {hub_bolt_into} of the hub."
+    if hub_bolt_access == "welded nuts":
+        return Judgement(
+            "stop",
+            f"{text} A bolt has one thread: one of the two is wrong, and strength counts on the second.",
+            "With nuts welded to the plate enter a nut; else say how tapped bolts are reached.",
+        )
+    return Judgement(
+        "watch",
+        f"{text} Studs stand in one of the two and take a nut on the other side.",
+        "Where the studs' nuts lie in front of the hub, enter a nut.",
     )
 
 

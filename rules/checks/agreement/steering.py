@@ -121,6 +121,7 @@ def arm_base(
     limits=AtMost("1", 0.85),
     good="the tube is up to {good} as thick as the lugs of its joint stand apart",
     watch="thicker, and not confirmed",
+    stop="thicker than they stand apart, and it begins before they end",
     source=PRACTICE,
     grade="common practice",
     each=({"which": "upper"}, {"which": "lower"}),
@@ -130,6 +131,8 @@ def tube_between_lugs(
     which_tube: Mm | None,
     which_ball_width: Mm | None,
     which_gap: Mm | None,
+    which_radius: Mm | None,
+    which_edge_distance: Mm | None,
     confirmed: Confirmed,
     limits: AtMost,
 ) -> Judgement:
@@ -141,6 +144,15 @@ def tube_between_lugs(
     text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
     if limits.verdict(which_tube / apart) == "good":
         return Judgement("good", text, figures=figures)
+    ends_apart = which_radius is not None and which_edge_distance is not None and which_radius < which_edge_distance
+    if ends_apart and more_than(which_tube, apart):
+        text += " The tube begins where the housing ends, {which_radius} from the pivot; the lugs reach {which_edge_distance}."
+        return Judgement(
+            "stop",
+            f"{text} It does not go between them.",
+            "A thinner tube, longer spacers, or an arm end that reaches out from between the lugs, entered as housing reach.",
+            figures,
+        )
     return odd(
         f"{text} It ends well short of them, or it binds on them as the joint tilts.",
         f"arms.{which}_tube",

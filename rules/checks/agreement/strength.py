@@ -3,7 +3,7 @@
 from math import inf
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied, tied_to_thread
-from rules.graph.bands import AtMost, Between
+from rules.graph.bands import AtMost, Between, at_most
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import within
@@ -11,7 +11,8 @@ from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton, Ratio
 from rules.sheet.confirmed import Confirmed
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
-from rules.tables.sources import COMMON_PRACTICE
+from rules.tables.sources import COMMON_PRACTICE, GEOMETRY
+from rules.tables.static_safety import RollingElement
 
 END = "the upright's end, from the wheel centre to the pivot"
 AT_PIVOT = "the section lies between the wheel centre and the pivot, near the middle"
@@ -227,6 +228,59 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     if one_answer == 0:
         raise DoesNotApply("a ball joint's stud has no ball that a bolt goes through")
     return tied_to_thread(TIES[tie], one_answer, other_figure, confirmed)
+
+
+@check(
+    "pressure-centres-and-hub",
+    step="loads",
+    title="Pressure centres and the hub's body",
+    limits=AtMost("1", 0.72, 0.87, other={"rollers": (0.5, "1"), "least_rollers": (0.6, "1")}),
+    good="apart from the rows by up to {good} of the hub body's diameter, {rollers} with rollers",
+    watch="to {watch}, {least_rollers} with rollers",
+    stop="more: no contact angle gives that",
+    source=(
+        GEOMETRY.saying("apart from the rows by pitch diameter x tangent of the contact angle"),
+        COMMON_PRACTICE.saying(
+            "balls at up to 40 deg, seldom 45; tapered rollers at up to 30; pitch diameter 0.85 of the body"
+        ),
+    ),
+    grade="common practice",
+)
+def pressure_centres_and_hub(
+    pressure_centre_spread: Mm | None,
+    row_spread: Mm | None,
+    body_diameter: Mm | None,
+    rolling_element: RollingElement | None,
+    limits: AtMost,
+) -> Judgement:
+    """How far the load lines carry the pressure centres out of, or in from, the rows: a row is smaller than the hub round it."""
+    if pressure_centre_spread is None or row_spread is None or body_diameter is None:
+        raise DoesNotApply("pressure centres, rows and the hub's body are not all entered")
+    beyond = abs(pressure_centre_spread - row_spread)
+    text = (
+        "Pressure centres are {pressure_centre_spread} apart and the rows {row_spread}: {beyond} from each other, in a hub "
+        "{body_diameter} through its body."
+    )
+    figures = {"beyond": (beyond, "mm")}
+    good, least = limits.good, limits.watch
+    if rolling_element == "roller":
+        good, least = limits.other["rollers"][0], limits.other["least_rollers"][0]
+    verdict = at_most(beyond / body_diameter, good, least)
+    if verdict == "good":
+        return Judgement(verdict, text, figures=figures)
+    if verdict == "watch":
+        return Judgement(
+            verdict,
+            f"{text} That takes a steeper contact angle than hubs have.",
+            "Read both off the bearing's drawing; if there is none, leave the pressure centres out.",
+            figures,
+        )
+    return Judgement(
+        verdict,
+        f"{text} The bearing's life is counted on pressure centres so far apart. That cannot be.",
+        "Measure both again, or leave the pressure centres out: the rows then count.",
+        figures,
+    )
 
 
 @check(

@@ -1,0 +1,155 @@
+"""What a builder's yes does not make possible, by hand on round figures. Plain geometry; bands are common practice, no source."""
+
+from math import radians
+from typing import Any
+
+import pytest
+
+from rules.graph.results import DoesNotApply, NotJudged
+from rules.motion.joints import Angles
+from rules.sheet.confirmed import Confirmed
+from tests.support.declared import the_check
+
+# Pads 130 mm ahead of the wheel centre; the plate reaches 90 mm ahead and behind, 150 up and down, from 40 mm inboard of the
+# rotor's middle to 55, a beam 60 deep behind it.
+BRACKET: dict[str, Any] = {
+    "weld_caliper_bracket_load_ahead": 40.0,
+    "weld_caliper_bracket_load_above": 0.0,
+    "weld_caliper_bracket_load_inboard": -45.0,
+    "caliper_stands": "ahead",
+    "clock": None,
+    "brake_effective_radius": 130.0,
+    "rotor_plane_offset": -10.0,
+    "mount_face_offset": -50.0,
+    "plate_thickness": 15.0,
+    "plate_width": 180.0,
+    "plate_height": 300.0,
+    "spindle_from_front": 90.0,
+    "spindle_from_top": 150.0,
+    "beam": "box",
+    "beam_width": 80.0,
+    "beam_depth": 60.0,
+}
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict"),
+    [
+        ({}, "good"),
+        ({"weld_caliper_bracket_load_ahead": 20.0}, "good"),  # weld 110 ahead, 20 off the plate's edge
+        ({"weld_caliper_bracket_load_ahead": 19.9}, "stop"),
+        ({"weld_caliper_bracket_load_ahead": -40.0}, "stop"),  # 170 ahead
+        ({"weld_caliper_bracket_load_ahead": -40.0, "caliper_stands": "behind"}, "good"),
+        ({"caliper_stands": "behind"}, "stop"),  # 170 behind
+        ({"weld_caliper_bracket_load_inboard": -20.0}, "good"),  # 20 outboard of the plate's front
+        ({"weld_caliper_bracket_load_inboard": -19.9}, "stop"),
+        ({"weld_caliper_bracket_load_inboard": 45.0}, "stop"),
+        ({"weld_caliper_bracket_load_inboard": -135.0}, "good"),  # 95 inboard of the front; plate and beam are 75 deep
+        ({"weld_caliper_bracket_load_inboard": -135.1}, "stop"),
+        ({"weld_caliper_bracket_load_inboard": -90.0, "beam": "none"}, "stop"),  # 50 inboard of the front of a bare plate
+        ({"weld_caliper_bracket_load_above": 170.0}, "good"),  # weld 170 below the middle, 20 off the plate's end
+        ({"weld_caliper_bracket_load_above": -170.1}, "stop"),
+        ({"weld_caliper_bracket_load_above": 60.0, "clock": radians(120)}, "good"),  # pads 65 below, weld 125
+        ({"weld_caliper_bracket_load_above": 106.0, "clock": radians(120)}, "stop"),  # 171
+        ({"caliper_stands": "above", "weld_caliper_bracket_load_ahead": 0.0}, "good"),  # weld 130 up
+        ({"caliper_stands": "above", "weld_caliper_bracket_load_ahead": 0.0, "plate_height": None,
+          "weld_caliper_bracket_load_inboard": 45.0}, "stop"),
+    ],
+)  # fmt: skip
+def test_a_brackets_weld_stands_on_the_upright(changed: dict[str, Any], verdict: str) -> None:
+    assert the_check("caliper-weld-on-upright")(**BRACKET | changed).verdict == verdict
+
+
+def test_a_weld_of_which_too_little_is_entered_is_not_placed() -> None:
+    for nothing in ({"caliper_stands": None}, {name: None for name in BRACKET} | {"caliper_stands": "ahead"}):
+        with pytest.raises(DoesNotApply):
+            the_check("caliper-weld-on-upright")(**BRACKET | nothing)
+
+
+@pytest.mark.parametrize(
+    ("pad", "room", "verdict"),
+    [
+        (None, 60.0, "good"), (None, 60.1, "stop"),  # from the mounting face to the outer lip it is 200 - 140 = 60
+        (12.0, 48.0, "good"), (12.0, 48.1, "watch"), (12.0, 54.0, "watch"), (12.0, 54.1, "stop"), (12.0, -140.1, "stop"),
+    ],
+)  # fmt: skip
+def test_spokes_stay_within_the_outer_lip(pad: float | None, room: float, verdict: str) -> None:
+    assert the_check("spoke-room-inside-wheel")(room, 200.0, 140.0, pad).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("tube", "reach", "confirmed", "verdict"),
+    [
+        (29.0, 28.0, (), "good"),  # the lugs stand 25 + 2 x 5 = 35 apart, 0.85 of that is 29.75
+        (34.0, 28.0, (), "watch"),
+        (34.0, 28.0, ("arms.upper_tube",), "good"),
+        (35.0, 28.0, (), "watch"),
+        (36.0, 28.0, ("arms.upper_tube",), "stop"),
+        (36.0, 40.0, ("arms.upper_tube",), "good"),  # an arm end that reaches 40 begins outside lugs that end at 40
+        (36.0, None, ("arms.upper_tube",), "good"),
+    ],
+)
+def test_a_tube_thicker_than_its_lugs_stand_apart(
+    tube: float, reach: float | None, confirmed: tuple[str, ...], verdict: str
+) -> None:
+    check = the_check("upper-tube-between-lugs")
+    asked = {"upper_ball_width": 25.0, "upper_gap": 5.0, "upper_edge_distance": 40.0, "confirmed": Confirmed(confirmed)}
+    asked = {name.replace("upper", "which"): answer for name, answer in asked.items()}
+    assert check(which_tube=tube, which_radius=reach, **asked).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("gap", "reach", "edge", "verdict"),
+    [
+        # Tilted 30 deg: a rim of 24 comes 12 along the bolt, a housing 9 wide of a ball 20 wide another 4.5 x 0.866 = 3.897.
+        (7.9, 24.0, 40.0, "good"), (7.8, 24.0, 40.0, "watch"), (5.9, 24.0, 40.0, "watch"), (5.8, 24.0, 40.0, "stop"),
+        (7.9, 40.0, 24.0, "good"), (5.8, 40.0, 24.0, "stop"),  # lugs that end at 24 meet what reaches farther there
+    ],
+)  # fmt: skip
+def test_a_housing_tilts_between_its_lugs(gap: float, reach: float, edge: float, verdict: str) -> None:
+    angles = Angles({(-50.0, 0.0): radians(30.0), (0.0, 0.0): 0.0})
+    asked = {"which_radius": reach, "which_ball_width": 20.0, "which_gap": gap, "which_edge_distance": edge}
+    assert the_check("lower-joint-between-lugs")(angles.worst, angles, **asked).verdict == verdict
+
+
+def test_a_joint_without_lugs_or_of_which_too_little_is_entered() -> None:
+    angles = Angles({(0.0, 0.0): 0.3})
+    asked = {"which_radius": 20.0, "which_gap": 3.0, "which_edge_distance": 20.0}
+    check = the_check("lower-joint-between-lugs")
+    with pytest.raises(DoesNotApply):
+        check(angles.worst, angles, which_ball_width=0.0, **asked)
+    with pytest.raises(NotJudged) as why:
+        check(angles.worst, angles, which_ball_width=None, **asked)
+    assert why.value.fields == ("bolts.lower_ball_width",)
+
+
+@pytest.mark.parametrize(
+    ("centres", "rows", "element", "verdict"),
+    [
+        # A body 100 mm through: pitch diameter 85, times tan 30 deg = 49; tan 40 deg = 71; tan 45 deg = 85.
+        (100.0, 50.0, "roller", "good"), (100.0, 49.9, "roller", "watch"), (100.0, 40.0, "roller", "watch"),
+        (100.0, 39.9, "roller", "stop"), (10.0, 70.1, "roller", "stop"),
+        (100.0, 28.0, "ball", "good"), (100.0, 27.9, None, "watch"), (100.0, 13.0, None, "watch"), (100.0, 12.9, "ball", "stop"),
+    ],
+)  # fmt: skip
+def test_pressure_centres_are_no_further_from_the_rows_than_an_angle_can_carry_them(
+    centres: float, rows: float, element: Any, verdict: str
+) -> None:
+    assert the_check("pressure-centres-and-hub")(centres, rows, 100.0, element).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("access", "into", "verdict"),
+    [
+        ("welded nuts", "nut", "good"), ("welded nuts", "steel", "stop"), ("welded nuts", "aluminium", "stop"),
+        ("studs", "nut", "good"), ("studs", "iron", "watch"), ("access holes", "steel", "good"),
+    ],
+)  # fmt: skip
+def test_hub_bolts_have_one_thread(access: Any, into: Any, verdict: str) -> None:
+    assert the_check("hub-bolts-in-one-thread")(access, into).verdict == verdict
+
+
+def test_hub_bolts_of_which_one_is_not_said() -> None:
+    for access, into in ((None, "nut"), ("studs", None)):
+        with pytest.raises(DoesNotApply):
+            the_check("hub-bolts-in-one-thread")(access, into)
