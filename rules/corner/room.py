@@ -10,6 +10,7 @@ from typing import NamedTuple
 from rules.corner.kinds import Band, band, by_design
 from rules.corner.part import MovesWith, Part
 from rules.corner.placing import Ride, corners, from_upright, inverse, placed
+from rules.corner.tabs import Tabs, tabs_beside
 from rules.graph.results import Verdict
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
 from rules.motion.points import UP
@@ -30,6 +31,7 @@ class BetweenTwo:
     one, other: names of the two values. gap: None where it is more than was looked for. travel, lock: as in the front end.
     on_one, on_other: the nearest places, at ride height as seen from the wheel centre: ahead, outboard, above. clear_after: how
     far the second has to go the way of `on_one` from `on_other` until the two are clear; the overlap where that parts them.
+    tabs: how long the frame's tabs may be for a shock that passes between two of an arm's inner pivots.
     """
 
     one: str
@@ -43,6 +45,7 @@ class BetweenTwo:
     turns: bool = False
     everywhere: bool = True
     clear_after: float = 0.0
+    tabs: Tabs | None = None
 
     @property
     def exact(self) -> bool:
@@ -56,11 +59,11 @@ class BetweenTwo:
 
     @property
     def verdict(self) -> Verdict:
-        """good, watch or stop; watch at worst where the place of one is assumed and could be another."""
+        """good, watch or stop; watch at worst where the place of one is assumed and could be another, and where tabs clear it."""
         if self.gap is None:
             return "good"
         found = self.band.limits.verdict(self.gap)
-        return "watch" if found == "stop" and self.assumed else found
+        return "watch" if found == "stop" and (self.assumed or self.tabs) else found
 
     @property
     def assumed(self) -> str:
@@ -170,7 +173,7 @@ def _rooms(
         on_one, on_other = (minus(place, centre) for place in (least.on_one, least.on_other))
         yield made(
             gap=least.gap, travel=least.travel, lock=least.lock, on_one=on_one, on_other=on_other,
-            clear_after=least.clear_after,
+            clear_after=least.clear_after, tabs=tabs_beside(a, b, moves.ride, moves.sweep),
         )  # fmt: skip
 
 

@@ -89,6 +89,13 @@ def _judgement(pair: BetweenTwo) -> Judgement:
         if pair.exact
         else "At least {short} more room is wanted."
     )
+    if pair.tabs:
+        figures |= {"front": (pair.tabs.from_front, "mm", "down"), "rear": (pair.tabs.from_rear, "mm", "down")}
+        text += " That is where one tube of the frame runs through both inner pivots, which is assumed."
+        change = (
+            "Hold each inner pivot in tabs of its own, with no tube between them here: up to {front} to the rear of the front "
+            "pivot, and up to {rear} forward of the rear one, the shock passes between them."
+        )
     if pair.assumed:
         text += " How the arm runs fore and aft is assumed, so this is a guess."
         change = ""  # there is something to measure, which is told by itself, and nothing to move

@@ -212,6 +212,16 @@ def test_a_clash_with_an_arm_whose_legs_are_assumed_is_a_guess() -> None:
     assert guess.change == "Measure upper arm front ahead."
 
 
+def test_a_shock_between_two_inner_pivots_is_told_where_the_tabs_may_be() -> None:
+    """Moved inboard it stands across the line of the upper arm's pivots, 6 1/2 in ahead and 8 in behind, itself 0.3 in behind."""
+    whole = document("scree_ox_strength")
+    inboard = {"frame_end_from_centre": "14 in", "arm_end_from_centre": "20 in"}
+    found = judged_document({**whole, "spring": {**whole["spring"], **inboard}}).findings
+    told = next(one for one in found if one.about == "frame at the upper arm and shock")
+    assert told.verdict == "watch" and "one tube of the frame" in told.text
+    assert "tabs of its own" in told.change and "rear of the front pivot" in told.change
+
+
 def test_what_is_assumed_of_an_arm_is_no_excuse_beside_a_wheel() -> None:
     ball = (Ball((0.0, 0.0, 0.0), 5.0),)
     arm = Part("upper arm", "upper arm", ball, assumed="arms.upper_front_ahead")

@@ -61,7 +61,7 @@ def test_a_brackets_weld_stands_on_the_upright(changed: dict[str, Any], verdict:
 
 
 def test_a_weld_of_which_too_little_is_entered_is_not_placed() -> None:
-    for nothing in ({"caliper_stands": None}, {name: None for name in BRACKET} | {"caliper_stands": "ahead"}):
+    for nothing in ({"caliper_stands": None}, dict.fromkeys(BRACKET) | {"caliper_stands": "ahead"}):
         with pytest.raises(DoesNotApply):
             the_check("caliper-weld-on-upright")(**BRACKET | nothing)
 
