@@ -81,6 +81,7 @@ MOUNT = 100.0
 HUB_TURNS = ("hub flange", "stud heads", "stub shaft")
 BY_DESIGN = (
     Touching(HUB_TURNS, HUB_STANDS, "the hub is one unit as bought; its maker left the room inside it"),
+    Touching(("hub body",), ("hub mounting flange",), "the hub and its snout, as bought"),
     Touching(("stub shaft",), ("beam",), "it may turn in the beam's hollow, which has a check of its own"),
     Touching(("rotor ring",), ("caliper",), "the pads close on the rotor, and the caliper reaches round its edge"),
     Touching(("tyre",), ("ground",), "the tyre stands on it"),

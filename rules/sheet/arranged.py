@@ -103,7 +103,7 @@ BESIDE: Mapping[str, tuple[int, ...]] = {
     "job.vehicle": (0, 1),
     "tyre.smallest": (1,), "tyre.rim_width_least": (0,),
     "wheel.overall_width": (0,), "wheel.bolt_circle": (1,),
-    "rotor.style": (0, 2), "rotor.minimum_thickness": (1,),
+    "rotor.diameter": (3,), "rotor.style": (0, 2), "rotor.minimum_thickness": (1,),
     "caliper.made_for_thickness": (0,), "caliper.bleed_screw_on_top": (1,),
     "hub.held_together_by": (0,), "hub.stub_shaft_torque": (1,),
     "pivots.upper_shear": (0,), "pivots.lower_shear": (0,), "pivots.upper_kind": (1,), "pivots.lower_kind": (1,),

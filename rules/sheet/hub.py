@@ -9,7 +9,7 @@ from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price, Rad
 from rules.sheet.wheel import NutSeat
 from rules.tables.static_safety import RollingElement
 
-HeldTogetherBy = Literal["itself", "a clamped stub shaft"]
+HeldTogetherBy = Literal["itself", "a clamped stub shaft", "a nut on a fixed snout"]
 
 
 class Hub(Step):
@@ -30,8 +30,8 @@ class Hub(Step):
     held_together_by: HeldTogetherBy = ask(
         "What holds the hub together",
         "choice",
-        "Shake and turn a bare one: does it stay whole on its own, or does a drive or stub shaft with its nut clamp the "
-        "bearing? If in doubt it is the shaft.",
+        "Shake and turn a bare one: is it whole on its own, or does a drive or stub shaft with its nut clamp the bearing? If "
+        "in doubt it is the shaft. On a fixed snout it is the snout's nut.",
     )
     stub_shaft_fitted: bool = ask(
         "Stub shaft fitted",

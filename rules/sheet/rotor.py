@@ -24,6 +24,7 @@ class Rotor(Step):
         "Cutting a rotor voids its maker's limits. Nobody publishes a safe thickness for one plate of a vented rotor.",
         "Never use a rotor at or under the thickness cast or stamped in it, nor one with cracks or blue spots.",
         "Cast-iron dust: mask, and guard the lathe.",
+        "Only rotors with calipers are judged here. With drum brakes the sheet stays unfinished.",
     )
 
     diameter: Mm = ask(

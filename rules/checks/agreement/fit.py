@@ -10,6 +10,7 @@ from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton
 from rules.sheet.confirmed import Confirmed
+from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.rotor import RotorStyle
 from rules.strength.heat import GREY_IRON
 from rules.tables import sources
@@ -43,8 +44,6 @@ LENGTHS = (
     T("hub-bolts-on-circle", "Hub bolts' circle and spacings", "hub.mount_circle", "hub_bolts_across", how="more",
       usual=(-2.0, 2.0), never=(-10.0, 10.0), other_called="the circle through the bolts, by their two spacings",
       why="four bolts stand on one circle"),
-    T("hub-bolts-round-body", "Hub bolts' circle and hub body", "hub.mount_circle", "hub.body_diameter",
-      usual=(1.2, 2.3), never=(1.0, 5.0), why="the bolts stand outside the hub's body, in the ears round it"),
     T("shoulder-and-pilot", "Stub shaft's shoulder and pilot", "hub.shoulder_diameter", "hub.pilot_diameter",
       usual=(0.38, 0.75), never=(0.15, 1.2), why="the shoulder bears on the bearing's inner ring, inside the hub's body"),
     T("shoulder-inside-body", "Stub shaft's shoulder and hub body", "hub.shoulder_diameter", "hub.body_diameter",
@@ -55,8 +54,6 @@ LENGTHS = (
       usual=(0.4, 0.79), never=(0.0, 1.5), why="both rows lie in the hub's body"),
     T("hub-body-like-pilot", "Hub body and pilot", "hub.body_diameter", "hub.pilot_diameter",
       usual=(0.7, 1.2), why="the body behind the flange is about as thick as the pilot before it"),
-    T("hub-body-past-mount-face", "Hub body and its mounting face", "hub.body_length", "hub.flange_to_mount_face",
-      usual=(0.9, 1.6), why="the body ends at the mounting face of the hub or reaches somewhat through the plate"),
     T("donor-tyre-like", "Donor tyre and tyre", "hub.donor_tyre_diameter", "design_tyre_diameter",
       usual=(0.62, 1.2), other_called="the tyre's diameter",
       why="a hub's own car ran a tyre of the same kind of size, seldom a larger one"),
@@ -88,8 +85,25 @@ BACKSPACING = T(
     other_called="the overall width",
     why="the wheel's mounting face lies between the two lips",
 )
+PAST_FACE = T(
+    "hub-body-past-mount-face",
+    "Hub body and its mounting face",
+    "hub.body_length",
+    "hub.flange_to_mount_face",
+    usual=(0.9, 1.6),
+    why="the body ends at the mounting face of the hub or reaches somewhat through the plate",
+)
+ROUND_BODY = T(
+    "hub-bolts-round-body",
+    "Hub bolts' circle and hub body",
+    "hub.mount_circle",
+    "hub.body_diameter",
+    usual=(1.2, 2.3),
+    never=(1.0, 5.0),
+    why="the bolts stand outside the hub's body, in the ears round it",
+)
 """Not in the families: there is a value of the same name as the answer."""
-TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING))
+TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING, PAST_FACE, ROUND_BODY))
 
 
 @check("{tie}", each=members(LENGTHS), **TIED)
@@ -118,6 +132,20 @@ def tied_backspacing(
     """{First} against {second}."""
     names = {"one_answer": "backspacing", "other_figure": "wheel_overall_width"}
     return renamed(tied(TIES[tie], backspacing, wheel_overall_width, confirmed), names)
+
+
+@check("{tie}", each=members((PAST_FACE, ROUND_BODY)), **TIED)
+def tied_standing_body(
+    one_answer: Mm | None,
+    other_figure: Mm | None,
+    held_together_by: HeldTogetherBy | None,
+    confirmed: Confirmed,
+    tie: str,
+) -> Judgement:
+    """{First} against {second}: of a body that stands still in its ears."""
+    if held_together_by == "a nut on a fixed snout":
+        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
+    return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
 @check(

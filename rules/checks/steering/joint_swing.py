@@ -100,7 +100,7 @@ def outer_pivot_swings(
 @check(
     "{which}-joint-between-lugs",
     step="joint_angles",
-    title="{Which} joint's swing between its lugs",
+    title="{Which} joint tilted between its lugs",
     limits=AtLeast("mm", 2.0, 0.0),
     good="{good} or more left when it has tilted as far as it must",
     stop="its housing meets a lug",

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
-from rules.measure.units import NewtonMetre
+from rules.measure.units import Mm, NewtonMetre
 from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.pivots import PivotKind, Shear
 from rules.tables import sources
@@ -20,7 +20,7 @@ CLAMPED = AtLeast("N m", 100.0)
     title="Hub stays together",
     limits=CLAMPED,
     good="by itself, or stub shaft fitted with its torque written, {good} or more",
-    watch="stub shaft fitted, torque not written; by itself, and a stub shaft entered with it",
+    watch="stub shaft fitted, torque not written; by itself, and a stub shaft or a snout entered with it; by a nut on a snout",
     stop="needs a stub shaft and has none, or nobody has said it has; or its nut at less than {good}",
     source=sources.COMMON_PRACTICE.saying(
         "makers' service texts warn of bearing damage when rolled or loaded with the nut loose; no source for the least torque"
@@ -30,10 +30,31 @@ def hub_holds_together(
     held_together_by: HeldTogetherBy,
     stub_shaft_fitted: bool | None,
     stub_shaft_torque: NewtonMetre | None,
+    snout_diameter: Mm | None,
     limits: AtLeast,
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
-    if held_together_by == "itself" and (stub_shaft_fitted or stub_shaft_torque is not None):
+    snout, shaft = "a nut on a fixed snout", stub_shaft_fitted or stub_shaft_torque is not None
+    if held_together_by == snout and shaft:
+        return Judgement(
+            "watch",
+            "The hub is said to turn on a fixed snout, and a stub shaft and its nut are entered with it.",
+            "Where a shaft turns with the wheel there is no fixed snout. Take out what this hub does not have.",
+        )
+    if held_together_by == snout:
+        return Judgement(
+            "watch",
+            "The hub turns on a fixed snout, and its nut alone keeps it on.",
+            "Set bearings and nut as the maker of the hub says: washer keyed to the snout, nut locked by a pin, a tab or a "
+            "second nut. Feel for play before every drive.",
+        )
+    if snout_diameter is not None:
+        return Judgement(
+            "watch",
+            f"The hub is said to be held together by {held_together_by}, and a fixed snout is entered with it.",
+            f"If the hub turns on the snout, say {snout}. Else take the snout's entries out.",
+        )
+    if held_together_by == "itself" and shaft:
         return Judgement(
             "watch",
             "The hub is said to hold itself together, and a stub shaft and its nut are entered with it.",

@@ -18,6 +18,7 @@ from rules.measure.outline import (
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
 from rules.sheet.bolts import ScrewedInto
+from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
@@ -54,11 +55,16 @@ def begun_plate_thickness(thickness: float | None, width: float | None) -> float
 
 @value(SUBJECT, formula="a round bar, body diameter, from behind the flange to the hub's end", source=STACK)
 def hub_body_part(
-    body_diameter: Mm, body_length: Mm, flange_thickness: Mm, hub_face_offset: Mm, wheel_centre_height: Mm
+    body_diameter: Mm,
+    body_length: Mm,
+    flange_thickness: Mm,
+    hub_face_offset: Mm,
+    wheel_centre_height: Mm,
+    held_together_by: HeldTogetherBy | None,
 ) -> AnyPart:
-    """The hub's body and spigot, which stand still.
+    """The hub's body and spigot, which stand still; those of a hub on a fixed snout turn with the wheel.
 
-    >>> hub_body_part(80.0, 90.0, 10.0, 0.0, 400.0).text
+    >>> hub_body_part(80.0, 90.0, 10.0, 0.0, 400.0, "itself").text
     'hub body: cylinder, upright'
     """
     if body_length <= flange_thickness:
@@ -66,7 +72,8 @@ def hub_body_part(
             "the hub's body ends within its flange", change="Put right hub body length or flange thickness."
         )
     front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
-    return Part("hub body", "upright", (Cylinder(front, back, body_diameter / 2),))
+    turns = held_together_by == "a nut on a fixed snout"
+    return Part("hub body", "wheel" if turns else "upright", (Cylinder(front, back, body_diameter / 2),))
 
 
 @value(

@@ -299,7 +299,7 @@ def stub_shaft_part(
     >>> stub_shaft_part("a clamped stub shaft", True, 50.0, 25.0, 80.0, 12.0, 66.0, 0.0, 400.0).text
     'stub shaft: revolved, wheel'
     """
-    if stub_shaft_fitted is False or (held_together_by == "itself" and not stub_shaft_fitted):
+    if stub_shaft_fitted is False or (held_together_by != "a clamped stub shaft" and not stub_shaft_fitted):
         raise DoesNotApply("no stub shaft holds this hub together")
     if plate_thickness is not None and bore is None:
         raise Waits("plate.bore")

@@ -6,9 +6,10 @@ Nothing here applies while none of the entries a part needs is answered.
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply, Estimate
+from rules.graph.results import DoesNotApply, Estimate, NotJudged
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
+from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.upright import ArmForm
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
@@ -160,12 +161,18 @@ def snout_hollow(snout_diameter: Mm | None, snout_bore: Mm | None) -> Mm:
 
 
 @value("upright", formula="the snout as a round bar, less its bore", source=sources.GEOMETRY)
-def snout_section(snout_diameter: Mm | None, snout_yield: MPa | None, snout_hollow: Mm | None) -> Section:
+def snout_section(
+    snout_diameter: Mm | None, snout_yield: MPa | None, snout_hollow: Mm | None, held_together_by: HeldTogetherBy | None
+) -> Section:
     """The section of a fixed snout at its root.
 
-    >>> round(snout_section(40.0, 600.0, 0.0).modulus_u, 1), round(snout_section(40.0, 600.0, 20.0).modulus_u, 1)
+    >>> [round(snout_section(40.0, 600.0, bore, None).modulus_u, 1) for bore in (0.0, 20.0)]
     (6283.2, 5890.5)
     """
+    on_snout = held_together_by == "a nut on a fixed snout"
+    if snout_diameter is None and snout_yield is None and on_snout:
+        why = "nothing is entered of the snout the hub turns on, so it was not judged"
+        raise NotJudged(why, "upright.snout_diameter", "upright.snout_yield")
     if snout_diameter is None and snout_yield is None:
         raise DoesNotApply("no fixed snout is entered")
     diameter, _ = whole({"upright.snout_diameter": snout_diameter, "upright.snout_yield": snout_yield})

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 import pytest
 
-from rules.judging.judge import Finding
+from rules.judging.judge import Finding, Judged
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
 
@@ -56,3 +56,46 @@ def test_a_stub_shaft_nobody_says_is_fitted_is_not(
     found = finding("hub-holds-together", {**SHAFT, **changed})
     assert (found.verdict, found.estimated_from) == (verdict, ("hub.stub_shaft_fitted",))
     assert found.change.startswith("Answer stub shaft fitted.")
+
+
+SNOUT: dict[str, object] = {"hub.held_together_by": "a nut on a fixed snout"}
+
+
+@pytest.mark.parametrize(
+    ("changed", "said"),
+    [
+        (SNOUT, "its nut alone"),
+        ({**SNOUT, "hub.stub_shaft_fitted": True}, "a stub shaft and its nut are entered with it"),
+        ({**SNOUT, "hub.stub_shaft_torque": "30 N m"}, "a stub shaft and its nut are entered with it"),
+        ({"upright.snout_diameter": "45 mm", "upright.snout_yield": "500 MPa"}, "a fixed snout is entered with it"),
+    ],
+)
+def test_a_hub_on_a_snout_is_held_by_its_nut_and_by_no_shaft(
+    changed: dict[str, object], said: str, finding: FindingWith
+) -> None:
+    found = finding("hub-holds-together", changed)
+    assert found.verdict == "watch" and said in found.text
+
+
+def test_a_snout_that_the_hub_turns_on_is_not_judged_until_it_is_entered(finding: FindingWith) -> None:
+    assert finding("snout-strength", {}).verdict == "does not apply"
+    found = finding("snout-strength", SNOUT)
+    assert (found.verdict, found.waits_for) == (
+        "not judged",
+        ("upright.snout_diameter", "upright.snout_yield", "loads.judge_strength"),
+    )
+
+
+def test_the_body_of_a_hub_on_a_snout_turns_and_stands_in_front_of_its_bolts(
+    judged: Callable[[dict[str, object]], Judged], finding: FindingWith
+) -> None:
+    assert judged({}).worked.known["hub_body_part"].group == "upright"
+    assert judged(SNOUT).worked.known["hub_body_part"].group == "wheel"
+    wide: dict[str, object] = {
+        "hub.mount_circle": "60 mm",
+        "hub.body_diameter": "64 mm",
+        "hub.mount_width": None,
+        "hub.mount_height": None,
+    }
+    assert finding("hub-bolts-round-body", wide).verdict == "stop"
+    assert finding("hub-bolts-round-body", {**wide, **SNOUT}).verdict == "does not apply"
