@@ -65,14 +65,15 @@ def test_the_sample_with_strength_answers_every_step() -> None:
     the wall under lugs that stand on the plate, an arm that stands on none, and
     pads that stand off their bracket's weld as far across as ahead; a narrowed plate,
     holes that lighten it, slots and gussets, for its plate is plain; the usual place of a
-    lower pivot, for it was taped; the circle of its hub bolts and the place of each, whose two spacings are known;
+    lower pivot, for it was taped; the circle of its hub bolts and the place of each, whose two spacings are known, and
+    how bolts under a beam are held, for none of them is;
     toe, for none is entered; the side of
     a single lug, for there are two; angles of bolts, rod and arm, whose places are entered."""
     judged = judged_sample("scree_ox_strength")
     assert {name.partition(".")[0] for name in judged.sheet.answers} == {step.name for step in STEPS}
     assert {finding.check for finding in judged.findings if finding.verdict == "does not apply"} == {
         "bearing-against-donor", "lower-pivot-near-hub", "rotor-cut-consequence", "hub-bolts-on-circle", "hub-bolts-round-body",
-        "hub-bolts-one-by-one", "spring-arm-width-and-height",
+        "hub-bolts-one-by-one", "hub-bolts-in-one-thread", "spring-arm-width-and-height",
         "upper-side-and-shear", "lower-side-and-shear", "hub-bolts-turned", "tie-rod-lies-as-entered", "arm-lies-as-entered",
         "snout-strength", "static-toe", "upper-pivot-clears-barrel",
         "design-diameter-agrees", "tyre-load-agrees", "speed-symbol-agrees", "finished-below-new", "arm-wall-and-width",
