@@ -80,7 +80,7 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         before=0.3,
     )
     flow.table(
-        (10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
+        (10, 10, 32, 11.5, 55, 21, 63), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
     )
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)
