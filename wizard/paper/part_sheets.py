@@ -31,7 +31,7 @@ _BEFORE_NOTE = 0.5
 """mm."""
 _JOINTS = {
     "upper": ("upper_lug",), "lower": ("lower_lug",), "steering_arm": ("steering_arm",),
-    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side",), "beam of strips": ("beam_side", "beam_back"),
+    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side",), "beam of strips": ("beam_side", "beam_back", "beam_face"),
     "gussets": ("upper_gusset", "lower_gusset"),
 }  # fmt: skip
 """Which pieces a joint of the weld map holds."""
