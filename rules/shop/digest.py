@@ -14,6 +14,11 @@ def sheet_digest(sheet: Sheet) -> str:
 
     Ticks and warnings do not count. Entries are kept apart, so that no text in one can stand for two.
     """
-    entries = [(name, as_typed(sheet.typed[name])) for name in sorted(sheet.typed)]
+    entries = [(name, _whole(sheet.typed[name])) for name in sorted(sheet.typed)]
     whole = json.dumps([sheet.title, sheet.units, entries, sorted(sheet.confirmed)])
     return hashlib.sha256(whole.encode()).hexdigest()[:_LENGTH]
+
+
+def _whole(entry: object) -> str:
+    """An entry to its last letter: a bolt's place may be what stands there."""
+    return entry if isinstance(entry, str) else as_typed(entry)

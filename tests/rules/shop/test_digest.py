@@ -39,6 +39,13 @@ def test_no_text_in_one_answer_reads_as_two_answers() -> None:
     assert of({**one, "title": "a\nNone"}) != of({**one, "title": "a"})
 
 
+def test_it_changes_with_the_last_letter_of_a_long_answer() -> None:
+    places = "1 at 3 in; 4:30 at 2.9 in; 8 at 3 in; 10:30 at 2.9 in"
+    one, other = document("scree_ox_strength"), document("scree_ox_strength")
+    one["hub"]["mount_places"], other["hub"]["mount_places"] = places, places.replace("10:30 at 2.9", "10:30 at 2.8")
+    assert of(one) != of(other)
+
+
 def test_it_changes_with_what_was_confirmed() -> None:
     """A confirmed answer is asked about no more, so that the papers differ."""
     sheet = document("scree_ox_strength")
