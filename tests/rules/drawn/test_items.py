@@ -79,7 +79,7 @@ def test_no_line_and_no_leader_crosses_a_balloons_number(name: str) -> None:
 @pytest.mark.parametrize(("name", "third"), [("scree_ox_strength", True), ("wrong_plate_cut_too_light", False)])
 def test_no_line_goes_through_a_balloon_but_its_own_leader_to_its_rim(name: str, third: bool) -> None:
     """Not through the circle either: a leader through another balloon reads as that one's."""
-    _, rows = arrangement(sheet(name), 255.0, 125.0, third_angle=third)
+    _, rows = arrangement(sheet(name), 255.0, 105.0, third_angle=third)
     balloons = 0
     for one in (one for row in rows for one in row):
         said = {item.at for item in one.view.items if isinstance(item, PaperWords) and item.text.isdigit()}
