@@ -25,8 +25,8 @@ from rules.measure.outline import Point
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, unit
 from rules.motion.points import FORWARD, UP
-from rules.sheet.upright import Beam
-from rules.solids.shapes import Prism
+from rules.sheet.upright import Beam, BeamCut
+from rules.solids.shapes import Bore, Prism
 
 PIECES = (
     "plate", "beam", "upper lugs", "lower lugs", "hub bolts", "steering arm", "caliper bracket", "upper joint housing",
@@ -381,14 +381,19 @@ def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
 
 
 @reads
-def _hollowed(beam: Beam, beam_wall: Size, *, made: dict[str, Part]) -> dict[str, Part] | None:
-    """The pieces with a box or channel as its back wall alone: its sides stand on either side of the cut."""
+def _hollowed(
+    beam: Beam, beam_wall: Size, beam_cut: BeamCut | None, plate_bore: Size | None, *, made: dict[str, Part]
+) -> dict[str, Part] | None:
+    """The pieces with a channel as its back wall alone, a box as that and its face: the sides stand on either side of the cut."""
     part = made.get("beam")
     if part is None or beam not in ("box", "channel") or not isinstance(part.shapes[0], Prism):
         return None
     block = part.shapes[0]
-    wall = replace(block, high=min(block.high, block.low + beam_wall))
-    return made | {"beam": Part(part.name, part.group, (wall,), part.kind)}
+    hole = Bore((0.0, 0.0), plate_bore / 2) if plate_bore else None
+    back = replace(block, high=min(block.high, block.low + beam_wall), bore=hole if beam_cut == "both faces" else None)
+    face = replace(block, low=max(block.low, block.high - beam_wall), bore=None if beam_cut == "not cut" else hole)
+    walls = (back, face) if beam == "box" else (back,)
+    return made | {"beam": Part(part.name, part.group, walls, part.kind)}
 
 
 def _smaller(area: Patch, scale: float) -> Patch:

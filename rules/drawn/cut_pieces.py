@@ -5,13 +5,14 @@ from the corner's solids, so that paper and verdicts have one shape.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import atan2, hypot, pi, tan
 
 from rules.corner.part import Part
 from rules.corner.slots import PlateSlots, beam_tabs, is_lug
 from rules.drawn.corner_parts import parts_of
 from rules.drawn.pieces import (
+    CENTRE_BORE,
     PIVOT_BOLT_HOLE,
     TICK,
     TIE_ROD_HOLE,
@@ -29,7 +30,7 @@ from rules.measure.outline import Outline, Point
 from rules.measure.quantity import Units
 from rules.measure.units import Mm
 from rules.motion.kinds import TieRodOuterBolt
-from rules.sheet.upright import ArmForm, Beam, HubBoltAccess
+from rules.sheet.upright import ArmForm, Beam, BeamCut, HubBoltAccess
 from rules.sheet.welds import WeldForm
 from rules.solids.shapes import Prism
 from rules.values.corner.joint_parts import LugGussets
@@ -185,11 +186,40 @@ def _strips(known: Known) -> Iterator[CutPiece]:
         side = Profile(Outline(0.0, deep, 0.0, long), (), (), edge=edge if tabs else ())
         notes = (from_spindle, *(TAB_NOTE if tabs else ()))
         yield CutPiece("beam_side", f"Side of the {kind}", side, thickness, "4: two left, two right", notes)
-        back = Profile(Outline(0.0, wide - 2 * thickness, 0.0, long), (), (), left_out=_access_holes(known) or ())
         words = f"Stands between the two sides; over all the {kind} is as wide as this and two walls."
+        between = Outline(0.0, wide - 2 * thickness, 0.0, long)
+        cut_in_back, cut_in_face = _cut_by_the_bore(known) or (False, False)
+        holes, missing = _bore_in_strip(known, strip=between, up=-min(ys)) or ((), ())
+        back = Profile(between, holes if cut_in_back else (), (), left_out=_access_holes(known) or ())
+        back = replace(back, left_out=(*back.left_out, *(missing if cut_in_back else ())))
         yield CutPiece(
             "beam_back", f"Back of the {kind}", back, thickness, "2: one left, one right", (words, from_spindle)
         )
+        if kind == "box":
+            face = Profile(between, holes if cut_in_face else (), (), left_out=missing if cut_in_face else ())
+            on_plate = "Lies on the plate's back, between the two sides."
+            yield CutPiece(
+                "beam_face", "Face of the box", face, thickness, "2: one left, one right", (on_plate, from_spindle)
+            )
+
+
+@reads
+def _cut_by_the_bore(beam: Beam, beam_cut: BeamCut | None) -> tuple[bool, bool] | None:
+    """Whether the hub's bore goes through the beam's back, and through a box's face on the plate."""
+    cut = beam_cut or ("face on the plate" if beam == "box" else "not cut")
+    return cut == "both faces", cut != "not cut"
+
+
+@reads
+def _bore_in_strip(plate_bore: Mm | None, *, strip: Outline, up: float) -> tuple[tuple[Hole, ...], tuple[str, ...]]:
+    """The bore in a strip, so far up from its lower end; where it is no hole in it, why."""
+    if plate_bore is None:
+        return (), (f"{CENTRE_BORE}: its diameter is not on the sheet",)
+    if plate_bore >= strip.right - strip.left or not plate_bore / 2 < up < strip.top - plate_bore / 2:
+        return (), (
+            f"{CENTRE_BORE}: it runs out of this strip; cut it through the welded beam, along the plate's bore",
+        )
+    return (Hole(((strip.left + strip.right) / 2, up), plate_bore, CENTRE_BORE),), ()
 
 
 @reads

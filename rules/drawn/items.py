@@ -23,7 +23,7 @@ _PARTS = {
     "lower_gusset": "lower lugs", "beam_side": "beam", "beam_back": "beam", "Beam": "beam", "steering_arm": "steering arm",
     "Steering arm": "steering arm", "caliper_bracket": "caliper bracket", "Hub bolt": "hub bolts",
     "Upper joint": "upper joint housing", "Lower joint": "lower joint housing", "Upper pivot bolt": "upper pivot bolt",
-    "Lower pivot bolt": "lower pivot bolt",
+    "Lower pivot bolt": "lower pivot bolt", "Upper joint's pin": "upper pivot bolt", "Lower joint's pin": "lower pivot bolt",
 }  # fmt: skip
 """What a row is called, or a piece's key, to the name of the corner's part."""
 _WITHIN = frozenset(("beam_back",))

@@ -30,6 +30,7 @@ TICK = 10.0
 """mm, length of a scribed tick. It says "here", not "this big"."""
 HUB_BOLT_HOLE, CALIPER_BOLT_HOLE = "hub bolt hole", "caliper bolt hole"
 PIVOT_BOLT_HOLE, TIE_ROD_HOLE = "pivot bolt hole", "tie-rod hole"
+CENTRE_BORE = "centre bore"
 LIGHTENING = "lightening hole"
 DRILLED = frozenset((HUB_BOLT_HOLE, CALIPER_BOLT_HOLE, PIVOT_BOLT_HOLE, TIE_ROD_HOLE))
 """Holes a bolt fits: they may be cut under size and drilled after."""
@@ -119,9 +120,9 @@ def hub_plate(known: Known, side: Side) -> Profile | None:
     holes: list[Hole] = []
     bore = _bore(known)
     if bore is not None:
-        holes.append(Hole((0.0, 0.0), bore, "centre bore"))
+        holes.append(Hole((0.0, 0.0), bore, CENTRE_BORE))
     else:
-        left_out.append("centre bore: its diameter is not on the sheet")
+        left_out.append(f"{CENTRE_BORE}: its diameter is not on the sheet")
     holes += _hub_bolt_holes(known, side=side, left_out=left_out)
     lighter = _lightening(known)
     if lighter is None:

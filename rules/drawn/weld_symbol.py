@@ -18,6 +18,7 @@ def weld_symbol(form: str, leg: str, run: str, units: Units) -> tuple[PaperItem,
     """The symbol of a weld of this form; empty where the form is not known."""
     if not form:
         return ()
+    leg, run = (_bare(length, units) for length in (leg, run))
     size = (f"z {leg}" if units == "metric" else leg) if leg and form != "full bevel" else ""
     before = 3.0 + (words_width(size) if size else 0.0)
     after = before + _SIDE + 1.0
@@ -41,6 +42,11 @@ def weld_symbol(form: str, leg: str, run: str, units: Units) -> tuple[PaperItem,
         if run and "round" not in form:
             items.append(PaperWords((after, middle), run))
     return tuple(items)
+
+
+def _bare(length: str, units: Units) -> str:
+    """Both standards write figures without their unit, which the drawing says once."""
+    return length.removesuffix(" in" if units == "inch" else " mm")
 
 
 def _sign(form: str, left: float, side: int) -> Stroke:

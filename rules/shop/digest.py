@@ -1,6 +1,7 @@
 """What tells the prints of one sheet from those of another: a short digest of its answers."""
 
 import hashlib
+import json
 
 from rules.measure.quantity import as_typed
 from rules.sheet import Sheet
@@ -9,10 +10,15 @@ _LENGTH = 8
 
 
 def sheet_digest(sheet: Sheet) -> str:
-    """Eight characters that change with title, units or any answer as entered; ticks and warnings do not count."""
-    lines = [
-        sheet.title,
-        str(sheet.units),
-        *(f"{name} = {as_typed(sheet.typed[name])}" for name in sorted(sheet.typed)),
-    ]
-    return hashlib.sha256("\n".join(lines).encode("utf-8", "replace")).hexdigest()[:_LENGTH]
+    """Eight characters that change with title, units, any answer as entered and any that was confirmed.
+
+    Ticks and warnings do not count. Entries are kept apart, so that no text in one can stand for two.
+    """
+    entries = [(name, _whole(sheet.typed[name])) for name in sorted(sheet.typed)]
+    whole = json.dumps([sheet.title, sheet.units, entries, sorted(sheet.confirmed)])
+    return hashlib.sha256(whole.encode()).hexdigest()[:_LENGTH]
+
+
+def _whole(entry: object) -> str:
+    """An entry to its last letter: a bolt's place may be what stands there."""
+    return entry if isinstance(entry, str) else as_typed(entry)

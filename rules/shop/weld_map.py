@@ -103,7 +103,8 @@ def _not_asked(known: Known) -> Iterator[tuple[str, str]]:
     """Joints of pieces on the sheet whose welds it does not ask for: their rows are blanks to fill in."""
     beam = _beam(known)
     if beam in ("box", "channel"):
-        yield "beam of strips", f"{beam.capitalize()}, where made of strips: sides to its back"
+        sides_to = "sides to its back and face" if beam == "box" else "sides to its back"
+        yield "beam of strips", f"{beam.capitalize()}, where made of strips: {sides_to}"
     if _gusseted(known):
         yield "gussets", "Gussets to lugs and plate"
 

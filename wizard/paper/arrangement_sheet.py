@@ -21,8 +21,10 @@ _THICKNESS, _VEHICLE = name("plate.thickness"), name("job.vehicle")
 _NARROW = 230.0
 _BLOCKS = {False: (44.0, 3), True: (68.0, 6)}
 """mm kept for the title block, and lines of each of its cells: on usual paper, and where it is narrower than that many mm.
-Longer words stand whole on the part sheets."""
+Longer words stand whole on the part sheets; what a shop must not miss stands first."""
 _SYMBOL_ROOM = 34.0
+_SYMBOL_NAME, _SYMBOL_BELOW = 4.0, 17.0
+"""mm from the block's top to the words beside it and to the foot of the symbol under them."""
 _BEFORE_NOTE = 1.0
 """mm."""
 
@@ -78,8 +80,8 @@ def _title_block(
     words = "Third angle" if third_angle else "First angle"
     rows = (
         (
-            f"Front upright of {shown(_VEHICLE, judged) or BLANK}. LEFT drawn; RIGHT is its mirror image.",
-            f"Material {metal(judged)}; plate {shown(_THICKNESS, judged) or BLANK}",
+            f"LEFT drawn; RIGHT is its mirror image. Front upright of {shown(_VEHICLE, judged) or BLANK}.",
+            f"Plate {shown(_THICKNESS, judged) or BLANK}. Material {metal(judged)}",
             f"Scale 1:{scale:g}; never measure off it",
         ),
         (
@@ -94,5 +96,5 @@ def _title_block(
     for row in rows:
         flow.row(widths, [first_lines(cell, wide - 2, most) for cell, wide in zip(row, widths, strict=True)])
     left = area.right - _SYMBOL_ROOM + 2
-    projection_symbol(flow.page, (left, flow.y + 8), third_angle=third_angle)
-    flow.page.text((left, top - 4), words)
+    flow.page.text((left, top - _SYMBOL_NAME), words)
+    projection_symbol(flow.page, (left, top - _SYMBOL_BELOW), third_angle=third_angle)

@@ -31,11 +31,12 @@ def is_installed() -> bool:
 # Shapes as meshes
 
 
-def mesh_of(shapes: Iterable[Shape]) -> Any:
-    """Shapes together as one closed mesh."""
+def mesh_of(shapes: Iterable[Shape], without: Iterable[Shape] = ()) -> Any:
+    """Shapes together as one closed mesh, with others taken out of it."""
     from manifold3d import Manifold, OpType
 
-    return Manifold.batch_boolean([_mesh(shape) for shape in shapes], OpType.Add)
+    whole = Manifold.batch_boolean([_mesh(shape) for shape in shapes], OpType.Add)
+    return Manifold.batch_boolean([whole, *(_mesh(shape) for shape in without)], OpType.Subtract)
 
 
 def mirrored(mesh: Any) -> Any:
@@ -68,7 +69,9 @@ def _sides(radius: float) -> int:
 def _ball(centre: Vector, radius: float) -> Any:
     from manifold3d import Manifold
 
-    return Manifold.sphere(radius, _sides(radius)).translate(centre)
+    return Manifold.sphere(radius, 2 * _sides(radius)).translate(
+        centre
+    )  # its facets' middles lie deeper than their edges
 
 
 def _revolved(shape: Revolved) -> Any:

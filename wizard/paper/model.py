@@ -1,12 +1,13 @@
 """The upright as a solid model to turn on a screen or to print as a dummy: 3MF, or STL for what reads no 3MF.
 
-Made from the corner's own solids.
+Made from the corner's own solids, with what is cut out of them taken away.
 """
 
 from typing import Literal
 
 from rules.drawn.arrangement import PIECES
 from rules.drawn.corner_parts import parts_of
+from rules.drawn.openings import openings
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
@@ -29,7 +30,8 @@ def model_files(judged: Judged, form: ModelFile = "3mf") -> dict[str, bytes]:
         raise NotModelled("There is no model yet: neither plate nor pivots can be placed from what is on the sheet.")
     if not is_installed():
         raise NotModelled(NOT_INSTALLED)
-    left = {name: mesh_of(part.shapes) for name, part in parts.items()}
+    cut = openings(judged.worked.known)
+    left = {name: mesh_of(part.shapes, cut.get(name, ())) for name, part in parts.items()}
     files, words = {}, printable(" ".join([*stops(judged), stamp(judged)]))
     sides: tuple[Side, ...] = ("left", "right")
     for side in sides:

@@ -31,7 +31,7 @@ _BEFORE_NOTE = 0.5
 """mm."""
 _JOINTS = {
     "upper": ("upper_lug",), "lower": ("lower_lug",), "steering_arm": ("steering_arm",),
-    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side",), "beam of strips": ("beam_side", "beam_back"),
+    "caliper_bracket": ("caliper_bracket",), "beam": ("beam_side",), "beam of strips": ("beam_side", "beam_back", "beam_face"),
     "gussets": ("upper_gusset", "lower_gusset"),
 }  # fmt: skip
 """Which pieces a joint of the weld map holds."""
@@ -80,7 +80,7 @@ def _parts_list(flow: Flow, judged: Judged) -> None:
         before=0.3,
     )
     flow.table(
-        (10, 10, 34, 11.5, 55, 24, 58), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
+        (10, 10, 32, 11.5, 55, 21, 63), ("", "No.", "What", "Per side", "Size", "Material, grade", "Notes"), rows
     )
     if not any(item.got == "Cut" for item in listed):
         flow.paragraph("No piece is drawn yet: the plate's outline is not on the sheet.", before=1.0)

@@ -13,6 +13,7 @@ from typing import Any, Literal
 
 from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
+from wizard.paper.archive import save_to_keep
 from wizard.paper.lettering import POINT, WORDS, drawable, evenly, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size
 
@@ -321,7 +322,7 @@ class Document:
         canvas.setViewerPreference("PrintScaling", "None")
         for number, page in enumerate(self.pages, 1):
             self._frame(page, f"page {number} of {len(self.pages)}").write_on(canvas)
-        canvas.save()
+        save_to_keep(canvas, drawable(self.title))
         return stream.getvalue()
 
     def _frame(self, page: PaperPage, number: str) -> PaperPage:

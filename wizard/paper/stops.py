@@ -1,5 +1,7 @@
 """What must stand on every paper of a sheet that is not fit to cut from."""
 
+import re
+
 from rules.judging.judge import Finding, Judged
 from rules.shop.cautions import cautions
 from wizard.paper.pdf import WORDS, Area, PaperPage, line_height, wrap
@@ -15,7 +17,7 @@ _MOST = 3
 _MOST_PAIRS = 6
 _LONGEST = 130
 """Characters of one stop; where a place in space is told as well, the rest of it is left to the checklist."""
-_BRIEF_PAIRS, _BRIEFEST = 2, 90
+_BRIEF_PAIRS, _BRIEFEST = 2, 110
 """The same on the pages after the first."""
 
 
@@ -53,15 +55,20 @@ def whats_wrong(judged: Judged) -> list[str]:
 
 def _first(text: str) -> str:
     sentence, dot, _ = text.partition(". ")
-    sentence += "." if dot else ""
-    if len(sentence) <= _LONGEST:
-        return sentence
-    return f"{sentence[:_LONGEST].rpartition(', ')[0] or sentence[:_LONGEST]} ..."
+    return _cut(sentence + ("." if dot else ""), _LONGEST)
 
 
 def _cut(words: str, longest: int) -> str:
-    """The words to the last whole one that fits into so many characters."""
-    return words if len(words) <= longest else f"{words[:longest].rpartition(' ')[0].removesuffix(' ...')} ..."
+    """The words to where they may pause, in so many characters: never between two things of which one is wrong beside the other,
+    since the first alone may read as good news."""
+    if len(words) <= longest:
+        return words
+    pauses = [found.start() for found in _PAUSE.finditer(words[: longest + 2]) if found.start() <= longest]
+    end = pauses[-1] if pauses else max(words[:longest].rfind(" "), 0) or longest
+    return f"{words[:end].removesuffix(' ...')} ..."
+
+
+_PAUSE = re.compile(r"(?:[:;] |, (?!and |or )| \()")
 
 
 def _overlaps(finding: Finding) -> bool:

@@ -157,7 +157,8 @@ class _Sheet:
             shown_on = f"of joints 1 to {len(found)} the figure shows {', '.join(map(str, self.on_figure))}"
         flow.heading(f"Weld map: {shown_on}; symbols {standard}", 30)
         widths = [share * flow.area.width / 190 for share in (11, 51, 52, 76)]
-        heading = ("No.", "Parts joined", "Symbol", "In words; a and b: its two sides")
+        unit = "inches" if self.judged.shown_in == "inch" else "mm"
+        heading = ("No.", "Parts joined", f"Symbol, in {unit}", "In words; a and b: its two sides")
         flow.row(widths, heading, bold=True)
         for joint in found:
             self._joint(joint, widths, heading)

@@ -289,12 +289,12 @@ class Board:
             if not crossed(room, self._lines) and not self._crosses_words((*feature, *elbow)):
                 counts = self._against(feature, elbow, least)
                 if counts < least:
-                    best, least = (angle, elbow, (x, y)), counts
+                    best, least = (angle, elbow, (x, y), room), counts
                 patience -= 1
         if best is None:
             self._settle_label(text, feature)
             return
-        angle, elbow, centre = best
+        angle, elbow, centre, room = best
         self._fine_line(feature, elbow)
         if on_edge:
             self.arrowhead(feature, angle + radians(180))
@@ -304,6 +304,7 @@ class Board:
             self.line(*dot, pen="thin", closed=True, filled=True)
         self.circle(centre, BALLOON, "thin")
         self._put(PaperWords(centre, text, "centre"))
+        self._rooms.append(room)  # no other's leader goes through it
 
     def _put_led(self, words: PaperWords, led: tuple[Point, Point] | None) -> None:
         """Words with the line that belongs to them alone."""

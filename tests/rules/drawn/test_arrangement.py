@@ -24,8 +24,8 @@ def ox() -> Judged:
     return judged_document(document("scree_ox_strength"))
 
 
-def views(*, third_angle: bool = True) -> tuple[float, dict[str, ArrangedView]]:
-    scale, rows = arrangement(ox(), 255.0, 140.0, third_angle=third_angle)
+def views(judged: Judged | None = None, *, third_angle: bool = True) -> tuple[float, dict[str, ArrangedView]]:
+    scale, rows = arrangement(judged or ox(), 255.0, 140.0, third_angle=third_angle)
     return scale, {one.name: one for row in rows for one in row}
 
 
@@ -61,6 +61,26 @@ def test_the_section_is_as_thick_as_the_plate_and_open_at_its_bore() -> None:
     right = max(x for x, _ in points)
     plate = {round((right - x) * 5 / IN, 3) for x, y in points if abs(abs(y) * 5 / IN - 1.25) < 1e-3}
     assert {0.0, 0.875} <= plate
+
+
+@pytest.mark.parametrize(
+    ("cut", "back", "face"),
+    [("not cut", False, False), (None, False, True), ("face on the plate", False, True), ("both faces", True, True)],
+)
+def test_a_box_is_cut_through_its_back_and_its_face(cut: str | None, back: bool, face: bool) -> None:
+    """3.6 in deep with walls of 1/2 in behind a plate of 7/8 in: face from 0.875 to 1.375 in behind the plate's front, back
+    from 3.975 to 4.475; where the bore of 2 1/2 in goes through a wall it ends 1.25 in from the wheel centre."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] |= {"beam": "box"} | ({"beam_cut": cut} if cut else {})
+    if cut is None:
+        del sheet["upright"]["beam_cut"]
+    _, found = views(judged_document(sheet))
+    points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]
+    right = max(x for x, _ in points)
+    behind = {(round((right - x) * 5 / IN, 3), round(abs(y) * 5 / IN, 2)) for x, y in points}
+    for wall, bored in (((0.875, 1.375), face), ((3.975, 4.475), back)):
+        assert {(wall[1], 2.25), (wall[1], 2.38)} <= behind or {(wall[1], 2.25), (wall[1], 2.37)} <= behind
+        assert ((wall[1], 1.25) in behind) is bored
 
 
 def test_pieces_of_a_section_have_each_its_own_hatching() -> None:

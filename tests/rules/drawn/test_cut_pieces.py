@@ -86,6 +86,39 @@ def test_strips_of_a_channel_of_3_2_by_3_6_in_with_walls_of_half_an_inch() -> No
     assert side.top - side.bottom == pytest.approx(back.top - back.bottom)
 
 
+BOX_BORE = {"bore": "2 in"}
+
+
+def test_strips_of_a_box_are_two_sides_a_back_and_a_face_with_the_bore_in_it() -> None:
+    """3.2 in wide, walls of 1/2 in, from 2 1/4 in above the wheel centre to 2 3/8 in below it: back and face 2.2 x 4 5/8 in,
+    the bore's middle 1.1 in from the side and 2 3/8 in from the lower end."""
+    box = pieces(upright={"beam": "box", "beam_cut": None}, plate=BOX_BORE)
+    assert not box["beam_back"].profile.holes and not box["beam_side"].profile.holes
+    face = box["beam_face"].profile
+    assert (face.outline.right, face.outline.top) == (pytest.approx(2.2 * IN), pytest.approx(4.625 * IN))
+    (hole,) = face.holes
+    assert hole.centre == (pytest.approx(1.1 * IN), pytest.approx(2.375 * IN))
+    assert hole.diameter == pytest.approx(2 * IN)
+    assert box["beam_face"].make == "2: one left, one right"
+    assert "beam_face" not in pieces(plate=BOX_BORE)  # a channel stands on its toes
+
+
+def test_what_the_bore_cuts_of_a_beam_is_as_answered() -> None:
+    for cut, of_back, of_face in (("not cut", 0, 0), ("face on the plate", 0, 1), ("both faces", 1, 1)):
+        box = pieces(upright={"beam": "box", "beam_cut": cut}, plate=BOX_BORE)
+        assert len(box["beam_back"].profile.holes) == of_back and len(box["beam_face"].profile.holes) == of_face
+    channel = pieces(upright={"beam": "channel", "beam_cut": "both faces"}, plate=BOX_BORE)
+    assert len(channel["beam_back"].profile.holes) == 1
+
+
+def test_a_bore_that_is_no_hole_in_a_strip_is_said_to_be_left_out() -> None:
+    """2 1/2 in is wider than the 2.2 in between the sides; of a bore nobody entered nothing is known."""
+    for bore, said in (("2 1/2 in", "runs out of this strip"), (None, "diameter is not on the sheet")):
+        face = pieces(upright={"beam": "box", "beam_cut": None}, plate={"bore": bore})["beam_face"].profile
+        assert not face.holes
+        assert any(said in words for words in face.left_out)
+
+
 @pytest.mark.parametrize(("way", "said"), [("access holes", True), ("studs", False), (None, False)])
 def test_access_holes_that_are_asked_for_are_said_not_to_be_drawn(way: str | None, said: bool) -> None:
     back = pieces(upright={"hub_bolt_access": way})["beam_back"]

@@ -1,6 +1,7 @@
 """Numbers of the parts list, and the balloons on the general arrangement that say them."""
 
 from itertools import pairwise
+from math import dist
 
 import pytest
 
@@ -73,6 +74,34 @@ def test_no_line_and_no_leader_crosses_a_balloons_number(name: str) -> None:
             for start, end in pairwise(item.points)
         ]
         assert not any(crossed(corners(number), lines) for number in words)
+
+
+@pytest.mark.parametrize(("name", "third"), [("scree_ox_strength", True), ("wrong_plate_cut_too_light", False)])
+def test_no_line_goes_through_a_balloon_but_its_own_leader_to_its_rim(name: str, third: bool) -> None:
+    """Not through the circle either: a leader through another balloon reads as that one's."""
+    _, rows = arrangement(sheet(name), 255.0, 105.0, third_angle=third)
+    balloons = 0
+    for one in (one for row in rows for one in row):
+        said = {item.at for item in one.view.items if isinstance(item, PaperWords) and item.text.isdigit()}
+        circles = [item for item in one.view.items if isinstance(item, PaperCircle) and item.centre in said]
+        balloons += len(circles)
+        lines = [
+            (start, end)
+            for item in one.view.items
+            if isinstance(item, Stroke) and not item.white
+            for start, end in pairwise(item.points)
+        ]
+        for circle in circles:
+            assert min(_to_line(circle.centre, *line) for line in lines) > circle.radius - 0.01
+    assert balloons > 8
+
+
+def _to_line(at: tuple[float, float], start: tuple[float, float], end: tuple[float, float]) -> float:
+    """From a point to the nearest of a straight line's."""
+    run, to = (end[0] - start[0], end[1] - start[1]), (at[0] - start[0], at[1] - start[1])
+    length = run[0] ** 2 + run[1] ** 2
+    share = min(max((run[0] * to[0] + run[1] * to[1]) / length, 0.0), 1.0) if length else 0.0
+    return dist(at, (start[0] + share * run[0], start[1] + share * run[1]))
 
 
 def test_what_is_hidden_has_no_balloon() -> None:

@@ -5,7 +5,7 @@ from math import dist, sqrt
 
 import pytest
 
-from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
+from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, bounds
 from rules.drawn.weld_symbol import weld_symbol
 from rules.measure.quantity import Units
 from rules.sheet.arranged import RINGS
@@ -53,6 +53,19 @@ def test_size_stands_left_of_the_sign_and_length_right_of_it(units: Units, size:
     assert set(words) == {size, "40"} and words[size] < left and words["40"] > right
     dashed = [item for item in items if isinstance(item, Stroke) and item.pen == "hidden"]
     assert len(dashed) == (units == "metric")
+
+
+@pytest.mark.parametrize(
+    ("leg", "run", "units", "said"),
+    [("7/16 in", "4.2 in", "inch", {"7/16", "4.2"}), ("11.11 mm", "106.7 mm", "metric", {"z 11.11", "106.7"})],
+)
+def test_figures_stand_without_their_unit_and_keep_to_the_column(
+    leg: str, run: str, units: Units, said: set[str]
+) -> None:
+    """The column of the welding sheet is 52/190 of 183 mm on A4: 50 mm."""
+    items = weld_symbol("fillet on both sides", leg, run, units)
+    assert {item.text for item in items if isinstance(item, PaperWords)} == said
+    assert bounds(items).width < 48.0
 
 
 def test_a_weld_all_round_has_a_ring_at_the_arrow_and_no_length() -> None:

@@ -57,3 +57,27 @@ def test_nothing_known_leaves_room_for_a_sketch(rasterised: Any) -> None:
 def test_a_joint_that_hangs_in_the_air_is_said_to_and_a_plate_that_is_missing(name: str, said: str) -> None:
     found = squeezed(" ".join(pages(arrangement_pdf(judged(document(name))))))
     assert squeezed(said) in found and ("NOTDRAWN" in found) == bool(said)
+
+
+@pytest.mark.parametrize("paper", ["letter", "a4", "a3", "a1"])
+def test_the_projection_symbol_stands_clear_of_its_words(paper: str, rasterised: Any) -> None:
+    """A white row at least a millimetre high between the words and the symbol under them, whatever the paper."""
+    pages = rasterised(arrangement_pdf(judged(document("scree_ox_strength")), paper), 150)
+    page = pages.document[0].get_textpage()
+    found = page.search("Third angle")
+    index, count = found.get_next()
+    boxes = [page.get_charbox(number) for number in range(index, index + count)]
+    left, bottom, top = boxes[0][0] / 72 * 25.4, min(box[1] for box in boxes) / 72 * 25.4, boxes[0][3] / 72 * 25.4
+    dark = (pages.part(0, left, bottom - 16, left + 28, top + 0.5) < 128).any(axis=1)
+    rows = np.flatnonzero(dark)
+    gaps = np.diff(rows)
+    assert gaps.max() * 25.4 / 150 >= 1.0 and (gaps > 3).sum() == 1, "words, a gap, the symbol"
+
+
+def test_words_too_long_for_the_title_block_lose_neither_side_nor_thickness() -> None:
+    sheet = document("scree_ox_strength")
+    sheet["job"]["vehicle"] = "Scree Ox, " + "rock rig of many words " * 12
+    sheet["plate"]["condition"] = "A36 hot rolled, " + "mill certificate in the folder " * 8
+    for words in pages(arrangement_pdf(judged(sheet), "a4")):
+        said = squeezed(words)
+        assert squeezed("LEFT drawn; RIGHT is its mirror image") in said and squeezed("Plate 7/8 in") in said

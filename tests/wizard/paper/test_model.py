@@ -52,15 +52,41 @@ def test_each_piece_is_a_body_and_closed() -> None:
 
 
 def test_volumes_by_hand_within_half_a_per_cent() -> None:
-    """Plate 7 x 14.375 x 0.875 in, corners R 2, bore 2 1/2: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2) 0.875 cubic inches.
-
-    Hub bolts: 9/16 in shanks and heads are not counted here; the arm is 3.5 x 1.5 in and as long as the sheet's solids have it.
+    """Plate 7 x 14.375 x 0.875 in, corners R 2, bore 2 1/2, four holes of 0.58: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2
+    - 4 pi 0.29^2) 0.875 cubic inches; the holes are 1.1 % of it. Channel 3.2 x 3.6 in outside, 2.2 x 3.1 in inside,
+    2 1/4 + 2 3/8 in long. Lugs 1/2 in thick lose the bolt's hole of 3/4 in each, the ball of 2.2 in the same hole along its
+    middle: pi / 6 (2.2^2 - 0.75^2)^(3/2), as of any ball with a round hole (napkin ring).
     """
     found = bodies(model_files(ox())["upright_left.3mf"])
-    plate = (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2) * 0.875 * IN**3
-    assert volume(*found["plate"]) == pytest.approx(plate, rel=0.005)
-    # The channel as the block it takes up: 3.2 x 3.6 in, from 2 1/4 in above the spindle to 2 3/8 in below it.
-    assert volume(*found["beam"]) == pytest.approx(3.2 * 3.6 * (2.25 + 2.375) * IN**3, rel=0.005)
+    by_hand = {
+        "plate": (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2 - 4 * pi * 0.29**2) * 0.875,
+        "beam": (3.2 * 3.6 - 2.2 * 3.1) * (2.25 + 2.375),
+        "upper joint housing": pi / 6 * (2.2**2 - 0.75**2) ** 1.5,
+    }
+    for name, cubic_inches in by_hand.items():
+        assert volume(*found[name]) == pytest.approx(cubic_inches * IN**3, rel=0.005), name
+
+
+@pytest.mark.parametrize(("cut", "walls"), [("not cut", 0), ("face on the plate", 1), ("both faces", 2)])
+def test_a_box_is_hollow_and_bored_as_answered(cut: str, walls: int) -> None:
+    """3.2 x 3.6 in outside, walls of 1/2 in: 2.2 x 2.6 in inside; a bore of 2 in takes pi / 2 cubic inches of each wall."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] |= {"beam": "box", "beam_cut": cut}
+    sheet["plate"]["bore"] = "2 in"
+    box = volume(*bodies(model_files(judged_document(sheet))["upright_left.3mf"])["beam"])
+    assert box == pytest.approx(((3.2 * 3.6 - 2.2 * 2.6) * 4.625 - walls * pi * 0.5) * IN**3, rel=0.002)
+
+
+def test_slots_of_tabs_and_lightening_are_cut_where_the_plates_sheet_has_them() -> None:
+    """A hole of 1 1/2 in above the hub takes 0.75^2 pi 0.875 cubic inches out of the plate."""
+    sheet = document("scree_ox_strength")
+    before = volume(*bodies(model_files(judged_document(sheet))["upright_left.3mf"])["plate"])
+    sheet["plate"] |= {"hole_above": "1.5 in", "hole_above_spindle": "4 in"}
+    after = volume(*bodies(model_files(judged_document(sheet))["upright_left.3mf"])["plate"])
+    assert before - after == pytest.approx(0.75**2 * pi * 0.875 * IN**3, rel=0.02)
+    sheet["plate"]["tab_length"] = "1 in"
+    slotted = volume(*bodies(model_files(judged_document(sheet))["upright_left.3mf"])["plate"])
+    assert slotted < after - 4 * 0.5 * 0.875 * IN**3  # eight of more than 1 x 1/2 in
 
 
 def test_right_is_the_mirror_image_of_left() -> None:

@@ -73,6 +73,24 @@ def test_each_stop_is_told_in_its_own_words_once_and_never_by_its_title(name: st
         assert f"And {len(wrong) - 3} more" in first
 
 
+@pytest.mark.parametrize(
+    "name", ["wrong_figures_all_over", "wrong_small_figures_all_over", "wrong_plate_cut_too_light"]
+)
+def test_words_that_are_cut_short_keep_both_things_that_do_not_agree(name: str) -> None:
+    """ "Widest rim allowed is 22 in ..." would read as a plain figure; what it does not suit, 8 1/2 in, belongs to it."""
+    found = sheet(name)
+    long = [finding.text.partition(". ")[0] for finding in found.findings if finding.verdict == "stop"]
+    cut = [words.removesuffix(" ...") for words in whats_wrong(found) if words.endswith(" ...")]
+    assert name == "wrong_plate_cut_too_light" or cut
+    for words in cut:
+        (whole,) = {text for text in long if text.startswith(words)}
+        beside, colon, _ = whole.partition(": ")
+        if colon and ", and " in beside and len(beside) <= 130:
+            assert words.startswith(beside)
+    first = stops(found, brief=True)[0]
+    assert name != "wrong_plate_cut_too_light" or "and plate width, fore and aft 7 in" in first
+
+
 def test_motion_text_and_models_say_it_too() -> None:
     wrong = judged(
         {
