@@ -6,6 +6,7 @@ from contextlib import suppress
 from functools import partial
 from typing import TYPE_CHECKING, Any, ClassVar
 
+from textual import events
 from textual.app import ComposeResult
 from textual.containers import Vertical
 from textual.content import Content
@@ -66,7 +67,9 @@ class Review(Vertical):
         self._session = session
         self._next = Next("")
         self._writing = False
-        self.said = ""
+        self.said = self._left_out = ""
+        self.unseen = False
+        """Whether what is typed now was typed past the last entry, before this page could be seen."""
 
     def compose(self) -> ComposeResult:
         """How the sheet stands, the papers, the list."""
@@ -120,6 +123,15 @@ class Review(Vertical):
     def current(self) -> str:
         """What F5 explains: the check or entry under the cursor."""
         return check_of(self._session, self.query_one(Items).at)
+
+    def leaves_out(self, key: events.Key) -> bool:
+        """Whether a key goes nowhere: of an answer typed ahead no letter is a command, and no Enter leads to an entry."""
+        if self.unseen and not key.is_printable and key.key not in ("enter", "backspace"):
+            self.unseen = False
+        if self.unseen:
+            self._left_out += key.character if key.is_printable and key.character else " "
+            self.say(f"Left out, typed past the last entry: {self._left_out.strip()}")
+        return self.unseen
 
     def _items(self) -> Iterator[Listed]:
         judged = self._session.judged
