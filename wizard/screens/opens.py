@@ -7,6 +7,11 @@ from wizard.screens.goes_back import GoesBack
 class OpensOthers(GoesBack):
     """The sheet's screen, as far as that goes."""
 
+    @property
+    def at(self) -> str:
+        """What the cursor is on: an entry, or a check."""
+        raise NotImplementedError
+
     def go_to(self, name: str) -> None:
         """Open the page that asks for an entry; see the sheet's screen."""
         raise NotImplementedError
@@ -21,8 +26,19 @@ class OpensOthers(GoesBack):
             self.applied(name)
         elif name and name in ASKED:
             self.go_to(name)
+        elif name in (keys := [page.key for page in PAGES]):
+            self.open_page(keys.index(name))
         elif name:
-            self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
+            self._explain(name)
+
+    def _explain(self, name: str) -> None:
+        from wizard.screens.explain import ExplainScreen
+
+        self.app.push_screen(ExplainScreen(self.session.judged, name))
+
+    def action_explain(self) -> None:
+        """The working of a number or verdict."""
+        self._explain(self.at)
 
     def action_findings(self) -> None:
         """All verdicts in full."""

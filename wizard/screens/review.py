@@ -16,6 +16,7 @@ from rules.graph.asking import printable
 from rules.graph.results import JUDGED
 from rules.judging.questions import questions
 from rules.judging.scope import scope
+from rules.judging.search import nearest_key
 from wizard.desk.keys import Key, bindings
 from wizard.desk.next_step import Next, entry_behind, next_step, not_judged
 from wizard.desk.pages import ASKED, place_of
@@ -139,6 +140,13 @@ class Review(Vertical):
             label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
             line = Content.assemble(("to fix".ljust(WORD + 1), "bold $text-error"), plain(label))
             yield Listed(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
+        for name in judged.sheet.unknown:
+            near = nearest_key(name)
+            meant = f"; did you mean {near}?" if near else ""
+            line = Content.assemble(
+                ("unknown".ljust(WORD + 1), "bold $text-warning"), plain(f"{printable(name)}{meant}")
+            )
+            yield Listed(f"unknown {name}", line, lambda name=name: plain(_unknown(name)))  # type: ignore[misc]
         for name in judged.missing:
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({place_of(name)})"
@@ -149,15 +157,6 @@ class Review(Vertical):
             line = Content.assemble(("confirm".ljust(WORD + 1), "bold $text-warning"), plain(words))
             yield Listed(name, line, lambda name=name, why=why: self._question(name, why))  # type: ignore[misc]
         yield from finding_items(self._session, LISTED, WORD)
-        if sheet_unknown := judged.sheet.unknown:
-            names = ", ".join(printable(name) for name in sheet_unknown)
-            yield Listed(
-                "unknown",
-                plain(
-                    f"{'kept'.ljust(WORD + 1)}{count(len(sheet_unknown), 'entry', 'entries')} this version does not know"
-                ),
-                lambda: plain(f"Kept in the file as they are: {names}."),
-            )
         counted = Counter(finding.verdict for finding in judged.findings if finding.verdict not in LISTED)
         rest = ", ".join(f"{number} {word}" for word, number in counted.items())
         if rest:
@@ -254,6 +253,13 @@ class Review(Vertical):
                 self.write(what, overwrite=True)
 
         self.app.push_screen(Ask("Somebody has changed a paper", reason, answers, instead="leave"), answered)
+
+
+def _unknown(name: str) -> str:
+    return (
+        f"{printable(name)} is no entry of a sheet. It is kept in the file as it is, and counts for nothing: spell it in the "
+        "file as it is meant, or take it out there."
+    )
 
 
 def _block(head: str, told: Content, width: int) -> Content:

@@ -115,6 +115,11 @@ class SheetScreen(OpensOthers):
         assert self._page is not None
         return self._page
 
+    @property
+    def at(self) -> str:
+        """The entry the cursor is in; on the review the check or entry."""
+        return self.page.current
+
     def on_mount(self) -> None:
         """Show where the sheet stands."""
         self.show_all()
@@ -343,12 +348,6 @@ class SheetScreen(OpensOthers):
         from wizard.screens.find import FindScreen
 
         self.app.push_screen(FindScreen(self.session), self.jump)
-
-    def action_explain(self) -> None:
-        """The working of a number or verdict."""
-        from wizard.screens.explain import ExplainScreen
-
-        self.app.push_screen(ExplainScreen(self.session.judged, self.page.current))
 
     def action_write(self, what: "What") -> None:
         """Write papers into the folder beside the sheet."""
