@@ -123,9 +123,8 @@ class BuildSheetApp(DressedApp):
     async def _hand_on(self, event: Event) -> None:
         """Give a key to where the cursor is now."""
         screen = self.screen
-        if isinstance(event, Key) and isinstance(screen, SheetScreen):
-            await screen.make_way(event)
-        await super().on_event(event)
+        if not isinstance(event, Key) or not isinstance(screen, SheetScreen) or await screen.make_way(event):
+            await super().on_event(event)
 
     @property
     def more_typed(self) -> bool:

@@ -72,7 +72,8 @@ def _rim_words(asked: "AskedField", entry: object, answer: float, units: Units) 
         way = "outboard of" if answer > 0 else "inboard of" if answer < 0 else "in"
         return f", wheel's mounting face {way} its middle"
     if asked.mark and (mark := read_rim_mark(entry)):
-        words = f" wide, {mark.flange} flange" if asked.mark == "rim width" else ""
+        flange = f", {mark.flange} flange" if mark.flange else ""
+        words = f" wide{flange}" if asked.mark == "rim width" else ""
         if mark.diameter is None or asked.mark == "rim diameter":
             return words
         code = f"{mark.diameter / INCH:g}"

@@ -42,7 +42,7 @@ def first_paragraph(node: Node, units: Units | None = None) -> str:
     """What the function is for, from its docstring, in the words of its member of a family. Angles are shown in degrees, other
     figures in the units of a sheet, where there is one."""
     said = in_words(" ".join((node.function.__doc__ or "").split("\n\n")[0].split()), node.member)
-    return _in_sheet_units(re.sub(r"\brad\b", "deg", said), units)
+    return _in_sheet_units(re.sub(r"\brad(?:ians)?\b", "deg", said), units)
 
 
 def _in_sheet_units(text: str, units: Units | None) -> str:

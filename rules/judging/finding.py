@@ -37,6 +37,11 @@ class Finding:
         """What tells it from every other finding of its sheet: its check, and what about it."""
         return f"{self.check}-{self.about.replace(' ', '-')}" if self.about else self.check
 
+    @property
+    def reason(self) -> str:
+        """The text as it reads behind the title: without the title, where it begins with it."""
+        return self.text.removeprefix(f"{self.title}: ")
+
 
 def who_says_so(grade: Grade, citation: str) -> str:
     """A citation under its heading; the grade beside it, but where the citation begins with just that.

@@ -20,13 +20,26 @@ def searched(text: str) -> str:
 
 
 def matches(wanted: str, text: str) -> bool:
-    """Whether every word wanted is in a text or in what it is also called.
+    """Whether every word wanted, or the one thing of several, is in a text or in what it is also called.
 
-    >>> matches("KPI", "Pivots: Inclination"), matches("tire size", "Smallest tyre"), matches("tire", "Smallest tyre")
+    >>> matches("KPI", "Pivots: Inclination"), matches("tire age", "Smallest tyre"), matches("tires", "Smallest tyre")
     (True, False, True)
     """
     words = searched(text)
-    return all((f" {word}" if len(word) <= SHORT else word) in words for word in plain_words(wanted).split())
+    return all(_is_in(words, word) or _is_in(words, one_of(word)) for word in plain_words(wanted).split())
+
+
+def _is_in(words: str, word: str) -> bool:
+    return (f" {word}" if len(word) <= SHORT else word) in words
+
+
+def one_of(word: str) -> str:
+    """The word for one thing, of the word for several.
+
+    >>> one_of("rims"), one_of("bus")
+    ('rim', 'bus')
+    """
+    return word.removesuffix("s") if len(word) > SHORT else word
 
 
 @cache
@@ -46,6 +59,16 @@ def names_like(wanted: str) -> tuple[str, ...]:
     return tuple(sorted(found, key=lambda name: not is_exactly(wanted, name)))
 
 
+def title_of(name: str) -> str:
+    """What a figure or a check is headed with.
+
+    >>> title_of("spring_ratio"), title_of("caliper-clears-barrel")
+    ('spring ratio', 'Caliper inside the wheel barrel')
+    """
+    checks = trade().checks
+    return checks[name].note.title if name in checks else name.replace("_", " ")
+
+
 def is_exactly(wanted: str, name: str) -> bool:
     """Whether a question is called just so, or was, or just so by others: `caster` is `pivots.castor`."""
     return name_today(wanted) == name or plain_words(wanted) in _exactly(name)
@@ -61,12 +84,15 @@ def nearest(wanted: str, names: Iterable[str] = (), most: int = 3) -> tuple[str,
 
 
 def nearest_key(unknown: str) -> str:
-    """The question or step that a key of a sheet nobody knows may have meant; empty where none is near.
+    """The question or step that a key of a sheet nobody knows may have meant: what others call so, else what is spelt nearly
+    so; empty where there is neither.
 
-    >>> nearest_key("pivots.caster"), nearest_key("tire"), nearest_key("pivots.horses")
-    ('pivots.castor', 'tyre', '')
+    >>> nearest_key("pivots.caster"), nearest_key("pivots.scrub_radius"), nearest_key("tire"), nearest_key("pivots.horses")
+    ('pivots.castor', 'pivots.ground_offset', 'tyre', '')
     """
     step, _, key = name_today(unknown).rpartition(".")
-    names = [asked.key for asked in FIELDS.values() if asked.step == step] if step else [one.name for one in STEPS]
-    near = nearest(key, names, most=1) if names else ()
+    labels = {asked.key: asked.label for asked in FIELDS.values() if asked.step == step}
+    names = labels if step else {one.name: one.name for one in STEPS}
+    called_so = [name for name, label in names.items() if plain_words(key) in names_of(label)]
+    near = called_so or (nearest(key, names, most=1) if names else ())
     return f"{step}.{near[0]}" if near and step else near[0] if near else ""

@@ -16,7 +16,8 @@ from rules.measure.quantity import (
     plain_number_text,
 )
 
-_AFTER_COUNT = re.compile(r"\d{1,2}\s*(?:[x×*/-]|on\b)\s*(.+)", re.IGNORECASE)
+_OF = r"[-\s]*(?:lug|bolt|stud|hole)s?\b\s*(?:[x×-]|on\b)?"
+_AFTER_COUNT = re.compile(rf"\d{{1,2}}(?:\s*(?:[x×*/-]|on\b)|{_OF})\s*(.+)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,8 +25,8 @@ class TyreMark:
     """What the size mark on a sidewall says.
 
     diameter, section_width: mm, nominal (flotation sizes as printed, metric sizes by the ISO 4000-1 rule
-    rim code x 25.4 + 2 x width x aspect). diameter: None for an old numeric mark (`7.00-15`), which states the section
-    width in inches and no height; what aspect it stands for is nowhere published reliably. rim_code: inches.
+    rim code x 25.4 + 2 x width x aspect). diameter: None for a mark that states the section width and
+    no height, in inches (`7.00-15`) or mm (`185R14C`); what aspect it stands for is nowhere published reliably. rim_code: inches.
     load_index and speed_symbol: None where the mark does not carry them. flotation: the mark states the diameter in
     inches. passenger: begins with P.
     """
@@ -94,15 +95,20 @@ _METRIC = re.compile(
     + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII,
 )  # fmt: skip
 _NUMERIC = re.compile(
-    r"(?:LT)?\s?(?P<width>\d{1,2}\.\d{2})\s?[RBD-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
+    r"(?:LT)?\s?(?P<width>\d{1,2}\.\d{2})\s?[RBDX-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
 )  # fmt: skip
+_NO_ASPECT = re.compile(
+    r"(?:P|LT)?\s?(?P<width>\d{3})\s?[RBD-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
+)
+_NO_RIM = re.compile(r"\d{2}(?:\.\d{1,2})?\s?[X/ -]\s?\d{1,2}(?:\.\d{1,2})?", re.ASCII)
 TYRE_EXAMPLES = "33x12.50R15LT, LT265/75R16 123/120Q or P225/70R16"
 
 
 def read_tyre_mark(entry: object) -> TyreMark:
-    """Read a tyre size mark: flotation (`33x12.50R15LT`), metric (`LT265/75R16 123/120Q`) or old numeric (`7.00-15`).
+    """Read a tyre size mark: flotation (`33x12.50R15LT`), metric (`LT265/75R16 123/120Q`), or one that states no height, old
+    numeric (`7.00-15`) or metric (`185R14C`).
 
-    Raises EntryError for anything else, also for metric marks that give no height (`185R14C`).
+    Raises EntryError for anything else.
     """
     if not isinstance(entry, str):
         raise EntryError(
@@ -119,10 +125,11 @@ def read_tyre_mark(entry: object) -> TyreMark:
         diameter = float(match["rim"]) * INCH + 2 * width * float(match["aspect"]) / 100
     elif match := _NUMERIC.fullmatch(text):
         width = float(match["width"]) * INCH
-    elif re.fullmatch(r"(?:P|LT)?\s?[\d.]{3,5}\s?(?:[RBD]|-)\s?\d{2}.*", text):
+    elif match := _NO_ASPECT.fullmatch(text):
+        width = float(match["width"])
+    elif _NO_RIM.fullmatch(text):
         raise EntryError(
-            f"“{entry[:40]}” gives no height, so the tyre's diameter cannot be worked out from it; "
-            f"for example {TYRE_EXAMPLES}"
+            f"“{entry[:40]}” leaves out the wheel's diameter, the last figure; for example {TYRE_EXAMPLES}"
         )
     else:
         raise EntryError(f"“{entry[:40]}” is not a tyre size mark known here; for example {TYRE_EXAMPLES}")
@@ -147,7 +154,9 @@ def read_tyre_mark(entry: object) -> TyreMark:
     )
 
 
-_BOLT_CIRCLE = re.compile(r"(?P<count>\d{1,2})\s*(?P<by>[xX×*/-]|on\b)\s*(?P<diameter>.+)", re.ASCII | re.IGNORECASE)
+_BOLT_CIRCLE = re.compile(
+    rf"(?P<count>\d{{1,2}})(?:{_OF}|\s*(?P<by>[xX×*/-]|on\b))\s*(?P<diameter>.+)", re.ASCII | re.IGNORECASE
+)
 _FRACTION_END = re.compile(r"(?:2|4|8|16|32|64)(?:\s*(?:in|inch|inches|\"))?", re.ASCII | re.IGNORECASE)
 LEAST_CIRCLE, MOST_CIRCLE = 50.0, 350.0
 """mm. Sane bounds, common practice, no source. No figure lies within them both as inches and as millimetres."""
@@ -159,7 +168,7 @@ def bolt_circle_example(units: Units | None) -> str:
 
 
 def read_bolt_circle(entry: object, units: Units | None) -> BoltCircle:
-    """Read `6 x 5.5 in`, `5 on 4.5`, `5-4.5`, `5/114.3`. Diameter 50 to 350 mm.
+    """Read `6 x 5.5 in`, `5 on 4.5`, `5 lug 4.5`, `5-4.5`, `5/114.3`. Diameter 50 to 350 mm.
 
     A bare diameter takes the sheet's units, or the other ones where it is possible in those alone: 114.3 is no circle
     in inches, 4.5 none in millimetres.
@@ -196,11 +205,11 @@ def _across(text: str, units: Units | None, entry: str, example: str) -> float:
 
 
 _METRIC_THREAD = re.compile(
-    r"(?P<m>M?)\s*(?P<diameter>\d{1,2})(?:\s*[X×]\s*(?P<pitch>\d(?:[.,]\d{1,2})?))?\s*(?:mm)?"
+    r"(?P<m>M?)\s*(?P<diameter>\d{1,2})(?:\s*[X×*]\s*(?P<pitch>\d(?:[.,]\d{1,2})?))?\s*(?:mm)?"
     r"|M\s*(?P<m_diameter>\d{1,2})\s*-\s*(?P<m_pitch>\d(?:[.,]\d{1,2})?)", re.ASCII | re.IGNORECASE
 )  # fmt: skip
 _INCH_THREAD = re.compile(
-    r"(?P<diameter>\d[\d /-]*?/\d{1,2}|\d)\s*(?:in|\")?\s*(?:-\s*(?P<per_inch>\d{1,2})|(?=\s*UN[CF]|$))\s*"
+    r"(?P<diameter>\d[\d /-]*?/\d{1,2}|\d)\s*(?:in|\")?\s*(?:[-x×]\s*(?P<per_inch>\d{1,2})|(?=\s*UN[CF]|$))\s*"
     r"(?P<series>UNC|UNF|UNEF|UN|TPI|in)?(?:[\s-]*[123][AB])?",
     re.ASCII | re.IGNORECASE,
 )
@@ -219,6 +228,8 @@ def read_thread(entry: object) -> Thread:
         raise EntryError(f"“{as_typed(entry)}”: {wanted}")
     text = plain_number_text(entry)
     ask_about_commas(text)
+    for spoken, series in (("coarse", "UNC"), ("fine", "UNF"), ("inch", "in")):
+        text = re.sub(rf"(?i)\b{spoken}\b", series, text)
     if match := _METRIC_THREAD.fullmatch(text):
         return _metric_thread(match, entry, wanted)
     if match := _INCH_THREAD.fullmatch(text):

@@ -81,7 +81,8 @@ KINDS: dict[str, Kind] = {
         _kind(
             "length", "mm", ("in", "ft"), ("mm", "cm", "m"), ("9 3/8 in", "260 mm"),
             {
-                "mm": 1.0, "cm": 10.0, "m": 1000.0,
+                **dict.fromkeys(("mm", "mm.", "millimetre", "millimetres", "millimeter", "millimeters"), 1.0),
+                "cm": 10.0, "m": 1000.0, "thou": INCH / 1000,
                 "in": INCH, "in.": INCH, "inch": INCH, "inches": INCH, '"': INCH, "″": INCH, "”": INCH, "''": INCH,
                 "ft": FOOT, "ft.": FOOT, "foot": FOOT, "feet": FOOT, "'": FOOT, "′": FOOT, "’": FOOT,
             },
@@ -93,17 +94,24 @@ KINDS: dict[str, Kind] = {
         _kind(
             "mass", "kg", ("lb",), ("kg",), ("520 lb", "236 kg"),
             {
-                "kg": 1.0, "kgs": 1.0, "kilogram": 1.0, "kilograms": 1.0, "g": 0.001, "t": 1000.0,
-                "lb": POUND, "lb.": POUND, "lbs": POUND, "lbs.": POUND, "pound": POUND, "pounds": POUND, "oz": POUND / 16,
+                "kg": 1.0, "kgs": 1.0, "kilo": 1.0, "kilos": 1.0, "kilogram": 1.0, "kilograms": 1.0, "g": 0.001, "t": 1000.0,
+                **dict.fromkeys(("lb", "lb.", "lbs", "lbs.", "pound", "pounds", "#"), POUND), "oz": POUND / 16,
             },
         ),
         _kind(
             "force", "N", ("lbf",), ("N", "kN"), ("2700 lbf", "12 kN"),
-            {"n": 1.0, "kn": 1000.0, "lbf": POUND_FORCE},
+            # In the force's own row a catalogue's pounds are pounds of force.
+            {
+                "n": 1.0, "kn": 1000.0, "kgf": GRAVITY,
+                **dict.fromkeys(("lbf", "lb", "lb.", "lbs", "lbs.", "pound", "pounds", "#"), POUND_FORCE),
+            },
         ),
         _kind(
             "pressure", "MPa", ("psi",), ("MPa", "kPa", "bar"), ("1000 psi", "6.9 MPa"),
-            {"MPa": 1.0, "mpa": 1.0, "kPa": 0.001, "kpa": 0.001, "bar": 0.1, "psi": POUND_FORCE / INCH**2},
+            {
+                **dict.fromkeys(("MPa", "mpa", "N/mm2", "n/mm2", "N/mm²", "n/mm²"), 1.0), "kPa": 0.001, "kpa": 0.001, "bar": 0.1,
+                "psi": POUND_FORCE / INCH**2, "ksi": 1000 * POUND_FORCE / INCH**2,
+            },
         ),
         _kind(
             "speed", "m/s", ("mph",), ("km/h", "m/s"), ("70 mph", "110 km/h"),
@@ -112,10 +120,10 @@ KINDS: dict[str, Kind] = {
         _kind(
             "torque", "N m", ("lbf ft", "lbf in"), ("N m",), ("90 lbf ft", "122 N m"),
             {
-                **dict.fromkeys(("nm", "n·m", "n.m", "n-m", "n*m"), 1.0),
+                **dict.fromkeys(("nm", "n·m", "n.m", "n-m", "n*m", "newtonmetres", "newtonmeters"), 1.0),
                 **dict.fromkeys(
                     ("lbfft", "lbf-ft", "lbf·ft", "lbf.ft", "ftlbf", "ft-lbf", "ft·lbf", "lbft", "lb-ft", "ftlb", "ft-lb",
-                     "ft.lb", "lb.ft", "ftlbs", "ft-lbs"),
+                     "ft.lb", "ft.lbs", "lb.ft", "ftlbs", "ft-lbs", "footpounds", "foot-pounds"),
                     POUND_FORCE * 0.3048,
                 ),
                 **dict.fromkeys(("lbfin", "lbf-in", "inlbf", "in-lbf", "lbin", "lb-in", "inlb", "in-lb"), POUND_FORCE * 0.0254),
@@ -132,7 +140,8 @@ KINDS: dict[str, Kind] = {
             "percent", "share", ("%",), ("%",), ("65 %", "65 %"),
             {"%": 0.01, "percent": 0.01, "percentage": 0.01},
         ),
-        _kind("ratio", "1", ("",), ("",), ("0.38", "0.38"), {}),
+        # No unit, but said: a load of 4 g, 4 x the standing one, a pedal of 6.2:1.
+        _kind("ratio", "1", ("",), ("",), ("0.38", "0.38"), dict.fromkeys(("g", "x", "times", ":1"), 1.0)),
     )
 }  # fmt: skip
 
@@ -271,9 +280,10 @@ def _number(match: re.Match[str], typed: _Typed) -> float:
 
 
 def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed) -> float | None:
-    """`5 ft 2 1/2 in`, or `5 ft 2 1/2`: None when the text after the first number is not feet followed by more."""
+    """`5 ft 2 1/2 in`, `5 ft 2 1/2` or `5'-2 1/2"`: None when the text after the first number is not feet followed by more."""
     for mark in _FOOT_MARKS:
         after = rest[len(mark) :].strip()
+        after = after.removeprefix("-").lstrip() if "'" in mark or mark in "′’" else after
         if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
             continue
         match = _NUMBER.match(after)
@@ -305,7 +315,7 @@ def _size(spelling: str, kind: Kind) -> float | None:
 def _unit_fault(rest: str, typed: _Typed) -> str:
     kind = typed.kind
     for other in KINDS.values():
-        if other is not kind and _size(rest, other) is not None:
+        if other not in (kind, KINDS["ratio"]) and _size(rest, other) is not None:
             return f"is {_a(other)}, and {_a(kind)} is wanted"
     if kind.name == "ratio":
         return f"ends in “{rest[:20]}”, and a ratio has no unit"

@@ -1,4 +1,4 @@
-"""Marks of a wheel that stand for a length: `8JJx15`, `ET30`, and the whole inches of a wheel's diameter.
+"""Marks of a wheel that stand for a length: `8JJx15`, `15x8`, `ET30`, and the whole inches of a wheel's diameter or width.
 
 Sources: JIS D 4218 (modified ISO 4000-2), where a rim is named by its nominal width in inches, the letters of its flange and
 its nominal diameter in inches; that width and diameter are inches in every country, UN R30. ET before an offset in
@@ -21,6 +21,11 @@ _RIM_MARKS = tuple(
         rf"{_DIAMETER}\s*[x×]\s*{_WIDTH}{_FLANGE}",
     )
 )
+_BOTH = re.compile(
+    r"(?P<one>\d{1,2}(?:\.\d{1,2}| 1/2)?)\s*[x×]\s*(?P<other>\d{1,2}(?:\.\d{1,2}| 1/2)?)", re.ASCII | re.IGNORECASE
+)
+LEAST_DIAMETER = 8.0
+"""in. No car's wheel is smaller; common practice, no source."""
 _NUMBER = r"[-+]?\s*\d[\d.,]*"
 _ET_MARK = re.compile(rf"(?:ET\s*(?P<behind>{_NUMBER})|(?P<before>{_NUMBER})\s*ET)\s*(?:mm)?", re.ASCII | re.IGNORECASE)
 _RIM_CODE = re.compile(r"\d{1,2}(?:\.[05])?", re.ASCII)
@@ -30,7 +35,7 @@ LARGEST_CODE = 30.0
 
 @dataclass(frozen=True, slots=True)
 class RimMark:
-    """A rim's mark: nominal width, mm, flange letters, and nominal diameter, mm, where the mark names it."""
+    """A rim's mark: nominal width, mm, flange letters, and nominal diameter, mm; empty or None where the mark names none."""
 
     width: float
     flange: str
@@ -38,9 +43,13 @@ class RimMark:
 
 
 def read_rim_mark(entry: object) -> RimMark | None:
-    """Read `8J`, `8 1/2 J`, `8JJx15` or `15x8JJ`; None where the entry is no such mark. Raises EntryError for a slip in one."""
+    """Read `8J`, `8 1/2 J`, `8JJx15`, `15x8JJ`, or `15x8` and `8x15`, of which the larger is the diameter; None where the entry
+    is no such mark. Raises EntryError for a slip in one."""
     text = plain_number_text(entry) if isinstance(entry, str) else ""
     match = next((found for form in _RIM_MARKS if (found := form.fullmatch(text))), None)
+    if match is None and (both := _BOTH.fullmatch(text)):
+        width, diameter = sorted(parse(both[name], "length", "inch") for name in ("one", "other"))
+        return RimMark(width, "", diameter) if diameter >= LEAST_DIAMETER * INCH else None
     if match is None:
         return None
     assert isinstance(entry, str)
@@ -49,15 +58,19 @@ def read_rim_mark(entry: object) -> RimMark | None:
 
 
 def rim_width(entry: object, units: Units | None) -> float | None:
-    """The width that a rim's mark names, mm; None where the entry is no mark."""
+    """The width that a rim's mark names, or a bare number of whole or half inches on a metric sheet, mm; None for neither."""
     mark = read_rim_mark(entry)
-    return mark.width if mark else None
+    return mark.width if mark else _code(entry, units)
 
 
 def rim_diameter(entry: object, units: Units | None) -> float | None:
     """The diameter that a rim's mark names, or a bare number of whole or half inches on a metric sheet, mm; None for neither."""
     if mark := read_rim_mark(entry):
         return mark.diameter
+    return _code(entry, units)
+
+
+def _code(entry: object, units: Units | None) -> float | None:
     bare = as_typed(entry).strip().replace(",", ".")
     if units == "metric" and _RIM_CODE.fullmatch(bare) and float(bare) <= LARGEST_CODE:
         return float(bare) * INCH

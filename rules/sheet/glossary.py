@@ -9,17 +9,20 @@ from collections.abc import Iterable, Mapping
 ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "ackermann": ("ackerman", "akerman"),
     "arm": ("wishbone", "control arm", "a-arm"),
-    "backspacing": ("back space", "rear space"),
-    "bolt circle": ("bolt pattern", "stud pattern", "PCD", "pitch circle"),
+    "backspacing": ("back space", "backspace", "rear space"),
+    "bolt circle": ("bolt pattern", "stud pattern", "lug pattern", "PCD", "pitch circle"),
+    "bump rubber": ("bump stop", "bumpstop"),
     "braking band": ("friction ring", "swept area"),
     "bump": ("jounce", "compression"),
     "caliper": ("calliper",),
     "camber": ("camber angle",),
-    "castor": ("caster",),
+    "castor": ("caster", "caster angle", "castor angle"),
     "centre": ("center",),
+    "centre of gravity": ("CG", "centre of mass", "center of mass"),
     "droop": ("rebound", "extension"),
     "gap": ("clearance",),
     "ground offset": ("scrub radius", "scrub", "kingpin offset"),
+    "hat": ("bell",),
     "hub": ("wheel bearing unit",),
     "hub face": ("flange face", "wheel flange"),
     "inclination": ("steering-axis inclination", "SAI", "kingpin inclination", "KPI", "king pin"),
@@ -29,15 +32,22 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "mounting face": ("mount face", "knuckle flange"),
     "nut seat": ("lug nut taper", "cone seat"),
     "offset": ("ET",),
-    "pivot": ("kingpin", "ball joint", "uniball", "heim joint"),
+    "pivot": ("kingpin", "ball joint", "uniball", "heim joint", "rose joint"),
     "plate": ("mounting plate",),
+    "price": ("cost",),
+    "relay rod": ("centre link", "center link"),
     "rim effort": ("steering-wheel effort", "pull on the steering wheel"),
     "rotor": ("disc", "disk", "brake disc"),
     "self centring": ("self centering", "returnability"),
     "shock": ("damper", "coil-over", "coilover"),
+    "smallest tyre": ("tyre size", "tire size"),
+    "largest tyre": ("tyre size", "tire size"),
+    "load one tyre may carry": ("load index", "load rating"),
+    "speed symbol": ("speed rating",),
     "snout": ("stub axle", "spindle snout"),
     "spring ratio": ("motion ratio", "installation ratio"),
     "stud": ("wheel stud", "lug bolt"),
+    "stub shaft nut": ("axle nut",),
     "tie rod": ("track rod", "tierod"),
     "track": ("tread width",),
     "travel": ("wheel travel",),
@@ -46,6 +56,7 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "weakest part": ("gives first",),
     "wheel": ("rim",),
     "wheel centre": ("spindle", "spindle centre", "wheel center"),
+    "wheel nut": ("lug nut",),
 }
 """The word the program uses, in lower case, and the others. A word may stand for several things: each then has it."""
 
@@ -140,7 +151,7 @@ def also_called(text: str) -> tuple[str, ...]:
     """The other words for what a label or a name speaks of.
 
     >>> also_called("Castor")
-    ('caster',)
+    ('caster', 'caster angle', 'castor angle')
     """
     words = plain_words(text)
     found = (others for term, others in ALSO_CALLED.items() if re.search(rf"\b{term}s?\b", words))
@@ -159,7 +170,7 @@ def on_its_row(label: str) -> str:
 def names_of(label: str) -> tuple[str, ...]:
     """What a label is called in plain words, by itself and by others.
 
-    >>> names_of("Castor"), names_of("Steering-axis inclination")[:2], names_of("Top speed")
+    >>> names_of("Castor")[:2], names_of("Steering-axis inclination")[:2], names_of("Top speed")
     (('castor', 'caster'), ('inclination', 'steering axis inclination'), ('top speed',))
     """
     own = plain_words(label)

@@ -77,8 +77,8 @@ class ChangesScreen(Screen["str | tuple[str, ...] | None"]):
         if items:
             items += [Listed("", plain(words), None) for words in second_look_words(looked)]
         else:
-            words = no_offer_words(looked)
-            items = [Listed("", plain(words[0]), lambda: lines(*words, *_change(looked.finding)))]
+            first, *more = no_offer_words(looked)
+            items = [Listed("", plain(first), lambda: lines(*more, *_change(looked.finding)))]
         self.query_one(Items).show(items, at_top=True)
 
     def on_items_chosen(self, event: Items.Chosen) -> None:

@@ -8,7 +8,7 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
-from rules.judging.search import matches
+from rules.judging.search import matches, names_like, title_of
 from rules.sheet.glossary import also_called
 from wizard.desk.keys import Key, bindings
 from wizard.desk.pages import ASKED, PAGES, place_of
@@ -67,15 +67,21 @@ class FindScreen(Screen[str | None]):
         self.dismiss(event.item_id or None)
 
     def _items(self, wanted: str) -> Iterator[Listed]:
+        """Steps and entries first, then figures and verdicts called so: there is no row to type those in."""
         found = False
         for page in PAGES:
             if matches(wanted, f"step {page.title}"):
                 found = True
                 yield Listed(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
             for name in page.fields:
-                if matches(wanted, f"{page.title} {place_of(name)} {ASKED[name].label} {name}"):
+                if matches(wanted, f"{page.title} {place_of(name)} {ASKED[name].label} {name} {_choices(name)}"):
                     found = True
                     yield self._entry(name)
+        for name in names_like(wanted):
+            if name not in ASKED:
+                found = True
+                line = Content.assemble(plain(f"{'worked out':<{PLACE}} "), plain(title_of(name)))
+                yield Listed(name, line, lambda: plain("Worked out, not asked. Enter shows how."))
         if not found:
             yield nothing_like(wanted)
 
@@ -101,6 +107,11 @@ class FindScreen(Screen[str | None]):
     def action_back(self) -> None:
         """Back, going nowhere."""
         self.dismiss(None)
+
+
+def _choices(name: str) -> str:
+    """The choices of a row that has names for them: `rack`, `4130`. What is one word in many rows finds none of them."""
+    return " ".join(ASKED[name].choices)
 
 
 def _about_step(title: str) -> Content:

@@ -112,7 +112,7 @@ def finding_items(session: Session, words: Container[str] = WORST_FIRST, width: 
 
 def about_finding(finding: Finding) -> Content:
     """A finding in full: what, what to change, who says so."""
-    told = [Content.assemble(verdict(finding.verdict), plain(f" {finding.title}", "bold")), plain(finding.text)]
+    told = [Content.assemble(verdict(finding.verdict), plain(f" {finding.title}", "bold")), plain(finding.reason)]
     if finding.change:
         told.append(Content.assemble(("To change: ", "bold"), plain(finding.change)))
     told.append(plain(who_says_so(finding.grade, finding.source), "$foreground 65%"))

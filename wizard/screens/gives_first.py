@@ -23,7 +23,7 @@ from wizard.widgets.lines import KeyLine
 from wizard.widgets.margin_bars import FULL_BAR, ORDERING, WORD, counted_on, judging, margin_rows
 
 HEADING = f"Weakest part: strength over the worst load. A full bar is {FULL_BAR:g} times or more."
-SECOND = "The second figure is on yield, a dash where that is not known."
+SECOND = "In brackets the factor on yield, a dash where that is not known."
 ASKED = name("strength_asked")
 ASKING = name("loads.judge_strength")
 ROOM_BESIDE = 3

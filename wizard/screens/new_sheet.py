@@ -64,7 +64,7 @@ class NewSheetScreen(Screen[Any]):
         """A file name follows the title until a person writes one."""
         self._say("")
         file = self._rows.get("file")
-        if event.field_name == "title" and file is not None:
+        if event.field_name == "title" and file is not None and not file.edited:
             file.reload(str(free_path(str(event.entry or ""))))
 
     def on_field_row_done(self, event: FieldRow.Done) -> None:

@@ -6,6 +6,7 @@ from contextlib import suppress
 from functools import partial
 from typing import TYPE_CHECKING, Any, ClassVar
 
+from textual import events
 from textual.app import ComposeResult
 from textual.containers import Vertical
 from textual.content import Content
@@ -15,6 +16,7 @@ from rules.graph.asking import printable
 from rules.graph.results import JUDGED
 from rules.judging.questions import questions
 from rules.judging.scope import scope
+from rules.judging.search import nearest_key
 from wizard.desk.keys import Key, bindings
 from wizard.desk.next_step import Next, entry_behind, next_step, not_judged
 from wizard.desk.pages import ASKED, place_of
@@ -66,7 +68,9 @@ class Review(Vertical):
         self._session = session
         self._next = Next("")
         self._writing = False
-        self.said = ""
+        self.said = self._left_out = ""
+        self.unseen = False
+        """Whether what is typed now was typed past the last entry, before this page could be seen."""
 
     def compose(self) -> ComposeResult:
         """How the sheet stands, the papers, the list."""
@@ -121,12 +125,28 @@ class Review(Vertical):
         """What F5 explains: the check or entry under the cursor."""
         return check_of(self._session, self.query_one(Items).at)
 
+    def leaves_out(self, key: events.Key) -> bool:
+        """Whether a key goes nowhere: of an answer typed ahead no letter is a command, and no Enter leads to an entry."""
+        if self.unseen and not key.is_printable and key.key not in ("enter", "backspace"):
+            self.unseen = False
+        if self.unseen:
+            self._left_out += key.character if key.is_printable and key.character else " "
+            self.say(f"Left out, typed past the last entry: {self._left_out.strip()}")
+        return self.unseen
+
     def _items(self) -> Iterator[Listed]:
         judged = self._session.judged
         for fault in judged.sheet.faults:
             label = ASKED[fault.where].label if fault.where in ASKED else printable(fault.where)
             line = Content.assemble(("to fix".ljust(WORD + 1), "bold $text-error"), plain(label))
             yield Listed(fault.where, line, lambda fault=fault: plain(fault.text))  # type: ignore[misc]
+        for name in judged.sheet.unknown:
+            near = nearest_key(name)
+            meant = f"; did you mean {near}?" if near else ""
+            line = Content.assemble(
+                ("unknown".ljust(WORD + 1), "bold $text-warning"), plain(f"{printable(name)}{meant}")
+            )
+            yield Listed(f"unknown {name}", line, lambda name=name: plain(_unknown(name)))  # type: ignore[misc]
         for name in judged.missing:
             if name not in self._session.faults:
                 words = f"{ASKED[name].label} ({place_of(name)})"
@@ -137,15 +157,6 @@ class Review(Vertical):
             line = Content.assemble(("confirm".ljust(WORD + 1), "bold $text-warning"), plain(words))
             yield Listed(name, line, lambda name=name, why=why: self._question(name, why))  # type: ignore[misc]
         yield from finding_items(self._session, LISTED, WORD)
-        if sheet_unknown := judged.sheet.unknown:
-            names = ", ".join(printable(name) for name in sheet_unknown)
-            yield Listed(
-                "unknown",
-                plain(
-                    f"{'kept'.ljust(WORD + 1)}{count(len(sheet_unknown), 'entry', 'entries')} this version does not know"
-                ),
-                lambda: plain(f"Kept in the file as they are: {names}."),
-            )
         counted = Counter(finding.verdict for finding in judged.findings if finding.verdict not in LISTED)
         rest = ", ".join(f"{number} {word}" for word, number in counted.items())
         if rest:
@@ -242,6 +253,13 @@ class Review(Vertical):
                 self.write(what, overwrite=True)
 
         self.app.push_screen(Ask("Somebody has changed a paper", reason, answers, instead="leave"), answered)
+
+
+def _unknown(name: str) -> str:
+    return (
+        f"{printable(name)} is no entry of a sheet. It is kept in the file as it is, and counts for nothing: spell it in the "
+        "file as it is meant, or take it out there."
+    )
 
 
 def _block(head: str, told: Content, width: int) -> Content:

@@ -11,11 +11,12 @@ from textual.widgets import Static
 
 from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, QUIT, Key, Shown, bindings
-from wizard.desk.pages import ASKED, PAGES, REVIEW, first_unfinished, page_of
+from wizard.desk.pages import PAGES, REVIEW, first_unfinished, page_of
 from wizard.desk.session import Session
 from wizard.desk.words import plain
 from wizard.files.sheet_file import ChangedOnDisk
-from wizard.screens.goes_back import REDO, UNDO, GoesBack
+from wizard.screens.goes_back import REDO, UNDO
+from wizard.screens.opens import OpensOthers
 from wizard.widgets.field_row import picture_beside, shows_picture
 from wizard.widgets.form import FormPage
 from wizard.widgets.lines import KeyLine, TopLine
@@ -38,7 +39,7 @@ REST = 0.2  # s without a key, after which what is heavy is worked out: nobody t
 MOVES = {"steering", "arms", "joint_angles", "spring"}
 
 
-class SheetScreen(GoesBack):
+class SheetScreen(OpensOthers):
     """One sheet being filled in."""
 
     KEYS: ClassVar[tuple[Key, ...]] = (
@@ -113,6 +114,11 @@ class SheetScreen(GoesBack):
         """The page that is open."""
         assert self._page is not None
         return self._page
+
+    @property
+    def at(self) -> str:
+        """The entry the cursor is in; on the review the check or entry."""
+        return self.page.current
 
     def on_mount(self) -> None:
         """Show where the sheet stands."""
@@ -211,6 +217,8 @@ class SheetScreen(GoesBack):
 
     def all_typed(self) -> None:
         """What was put off while keys were waiting."""
+        if self._page is not None:
+            self._page.unseen = False
         if self._save_owed:
             self.save()
         if self._side_owed:
@@ -218,13 +226,18 @@ class SheetScreen(GoesBack):
 
     async def on_form_page_finished(self) -> None:
         """Enter on the last entry opens the next step."""
-        await self.turn_to(self.number + 1, at_top=True)
+        await self._finished(house_of(self).more_typed)
 
-    async def make_way(self, key: events.Key) -> None:
-        """Before a key is handed on: the next answer does not go into one whose Enter was refused."""
+    async def _finished(self, typed_on: bool) -> None:
+        await self.turn_to(self.number + 1, at_top=True)
+        self.page.unseen = typed_on
+
+    async def make_way(self, key: events.Key) -> bool:
+        """Before a key is handed on: the next answer does not go into one whose Enter was refused. False: it goes nowhere."""
         page = self.page
         if isinstance(page, FormPage) and page.begins_the_next(key) and not page.go_on():
-            await self.turn_to(self.number + 1, at_top=True)
+            await self._finished(typed_on=True)
+        return not self.page.leaves_out(key)
 
     def on_step_chosen(self, event: StepChosen) -> None:
         """A click on a step opens it."""
@@ -315,21 +328,6 @@ class SheetScreen(GoesBack):
 
         self.app.push_screen(HelpScreen(PAGES[self.number], self._open_entry, self.keys, self.session))
 
-    def action_findings(self) -> None:
-        """All verdicts in full."""
-        from wizard.screens.findings import FindingsScreen
-
-        self.app.push_screen(FindingsScreen(self.session), self.jump)
-
-    def jump(self, name: "str | tuple[str, ...] | None") -> None:
-        """What another screen closed with: the entry or page to go to, or the entries it changed."""
-        if isinstance(name, tuple):
-            self.applied(name)
-        elif name and name in ASKED:
-            self.go_to(name)
-        elif name:
-            self.open_page(next(number for number, page in enumerate(PAGES) if page.key == name))
-
     def action_picture(self) -> None:
         """The picture beside the form; where it is there already, on the whole screen."""
         if not shows_picture(self):
@@ -351,18 +349,6 @@ class SheetScreen(GoesBack):
 
         self.app.push_screen(FindScreen(self.session), self.jump)
 
-    def action_explain(self) -> None:
-        """The working of a number or verdict."""
-        from wizard.screens.explain import ExplainScreen
-
-        self.app.push_screen(ExplainScreen(self.session.judged, self.page.current))
-
-    def action_checks(self) -> None:
-        """All checks with their limits and sources."""
-        from wizard.screens.checks import checks_screen
-
-        self.app.push_screen(checks_screen(self.session.shown_in))
-
     def action_write(self, what: "What") -> None:
         """Write papers into the folder beside the sheet."""
         if not isinstance(self.page, FormPage):
@@ -372,25 +358,6 @@ class SheetScreen(GoesBack):
         """Yes to the answer that the line under the cursor asks about."""
         if not isinstance(self.page, FormPage) and self.page.confirm():
             self.save()
-
-    def action_room(self) -> None:
-        """Room between all parts, least first."""
-        from wizard.screens.room import RoomScreen
-
-        self.app.push_screen(RoomScreen(self.session), self.jump)
-
-    def action_gives_first(self) -> None:
-        """Which part is the weakest."""
-        from wizard.screens.gives_first import GivesFirstScreen
-
-        self.app.push_screen(GivesFirstScreen(self.session), self.jump)
-
-    def action_motion(self) -> None:
-        """Both wheels through travel and lock."""
-        from wizard.screens.motion import MotionScreen
-
-        self.flush()
-        self.app.push_screen(MotionScreen(self.session))
 
     def action_checklist(self) -> None:
         """The fabrication checklist, to tick off."""

@@ -83,7 +83,7 @@ class FieldPanel(Widget):
 
 def _reason(finding: Finding) -> str:
     """Why, and what to change; what waits, waits for the row that is being filled in."""
-    return "" if finding.verdict == "waiting" else f": {finding.text} {finding.change}"
+    return "" if finding.verdict == "waiting" else f": {finding.reason} {finding.change}"
 
 
 def _heading(asked: AskedField, units: Units | None) -> Content:

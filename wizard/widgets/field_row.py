@@ -121,6 +121,7 @@ class FieldRow(Widget):
         if isinstance(self.editor, Entry) and text != self.editor.value:
             self._text = self._loaded = text
             self.editor.value = text
+            self.editor.cursor_position = len(text)
 
     def compose(self) -> ComposeResult:
         """Just the entry; the rest is drawn."""

@@ -325,6 +325,13 @@ class FormPage(Vertical):
             self._refused = ""
         return False
 
+    unseen = False
+    """See Review: here an answer that was typed ahead has its row."""
+
+    def leaves_out(self, key: events.Key) -> bool:
+        """Whether a key goes nowhere: never."""
+        return False
+
     def on_click(self) -> None:
         """Who clicks into the entry mends it."""
         self._refused = ""

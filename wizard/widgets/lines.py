@@ -9,7 +9,7 @@ from textual.widget import Widget
 from textual.widgets import Static
 
 from wizard.desk.house import house_of
-from wizard.desk.keys import Key, Shown
+from wizard.desk.keys import ALL_KEYS, QUIT, Key, Shown
 from wizard.desk.session import Session, answered
 from wizard.desk.words import BEING_WORKED_OUT, plain, sheet_verdict, verdict
 
@@ -77,18 +77,33 @@ def save_state(session: Session) -> Content:
 
 
 class KeyLine(Static):
-    """At most seven keys with what they do; each can be clicked."""
+    """At most seven keys with what they do; each can be clicked. Of what does not fit, the list of all keys tells."""
 
     MOST = 7
 
     def __init__(self, keys: Sequence[Shown]) -> None:
-        assert len(keys) <= self.MOST
         super().__init__(key_content(keys))
+        self._keys = self._shown = keys
 
     def show(self, keys: Sequence[Shown]) -> None:
         """Other keys in their place."""
         assert len(keys) <= self.MOST
-        self.update(key_content(keys))
+        self._keys = keys
+        if (fitting := that_fit(keys, self.size.width)) != self._shown:
+            self._shown = fitting
+            self.update(key_content(fitting))
+
+    def on_resize(self) -> None:
+        """More or fewer of them fit now."""
+        self.show(self._keys)
+
+
+def that_fit(keys: Sequence[Shown], width: int) -> Sequence[Shown]:
+    """The keys whose names and words fit in so many cells. The last of them go first, but never the two that are everywhere."""
+    kept = list(keys)
+    while len(key_content(kept)) > width and (others := [key for key in kept if key not in (ALL_KEYS, QUIT)]):
+        kept.remove(others[-1])
+    return tuple(kept)
 
 
 def key_content(keys: Sequence[Shown], width: int = 0) -> Content:

@@ -52,9 +52,9 @@ def margin_rows(
 ) -> list[MarginRow]:
     """The parts in the order given, each in one row of at most `width` cells; empty when there are none.
 
-    words: verdict by value name. A row too long for the width loses its end: word, part, bar, factor and the same on yield, a
-    dash where that cannot be worked out, come first, then that it is an estimate or asked about, then the case. Where there is
-    room, what the factor is counted on stands last.
+    words: verdict by value name. A row too long for the width loses its end: word, part, bar, factor and the same on yield in
+    brackets, a dash where that cannot be worked out, come first, then that it is an estimate or asked about, then the case.
+    Where there is room, what the factor is counted on stands last.
     ascii_only: for terminals without block characters.
     """
     if not ranked:
@@ -74,7 +74,7 @@ def margin_rows(
     rows = []
     for one, factor, yields, case, kind in zip(ranked, factors, on_yield, cases, kinds, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)
-        figures = f"{factor:>{factor_wide}} x {yields:>{yield_wide}}"
+        figures = f"{factor:>{factor_wide}} {f'({yields})':>{yield_wide + len('()')}}"
         text = f"{one.part:<{part_wide}}  {bar} {figures}  {case:<{case_wide}}  {kind}".rstrip()
         rows.append(
             MarginRow(one.value, words.get(one.value, ""), _within(text, width - WORD, "..." if ascii_only else "…"))

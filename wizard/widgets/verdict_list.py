@@ -114,4 +114,4 @@ def head(finding: Finding, judged: Judged) -> Content:
 
 def told(finding: Finding, judged: Judged) -> Content:
     """The same with its reason; what is good needs none."""
-    return head(finding, judged) + plain(f". {finding.text}" if finding.verdict in TOLD_IN_FULL else "")
+    return head(finding, judged) + plain(f": {finding.reason}" if finding.verdict in TOLD_IN_FULL else "")

@@ -43,6 +43,12 @@ def test_a_value_shows_formula_inputs_their_origin_and_source() -> None:
     assert "Source: geometry: signs in the sense of ISO 8855" in text
 
 
+def test_an_angle_is_told_of_in_the_unit_its_figures_have() -> None:
+    text = "\n".join(explain(judged(), "taped_castor"))
+    assert "seen from the side, deg, top to the rear positive" in text
+    assert "radian" not in text
+
+
 def test_a_measured_figure_hides_the_stand_in_it_replaces() -> None:
     measured = "\n".join(explain(judged(), "wheel_centre_height"))
     assert "tyre.loaded_radius" in measured and "tyre.smallest" not in measured

@@ -27,6 +27,15 @@ from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
         ("track-rod", "tie_rod_load"),
         ("backspac", "wheel.backspacing"),
         ("caster trail", "mechanical_trail"),
+        ("tires", "tyre.largest"),
+        ("rims", "wheel.width"),
+        ("lug pattern", "wheel.bolt_circle"),
+        ("backspace", "wheel.backspacing"),
+        ("bump stop", "spring.bump_rubber"),
+        ("rose joint", "pivots.upper_kind"),
+        ("tire size", "tyre.smallest"),
+        ("load index", "tyre.load_capacity"),
+        ("caster angle", "pivots.castor"),
     ],
 )
 def test_a_common_word_finds_the_thing(word: str, name: str) -> None:
@@ -36,6 +45,20 @@ def test_a_common_word_finds_the_thing(word: str, name: str) -> None:
 @pytest.mark.parametrize("word", ["", "  ", "--", "xyzzy", "scrubb", "gearbox"])
 def test_what_nothing_is_called_finds_nothing(word: str) -> None:
     assert names_like(word) == ()
+
+
+@pytest.mark.parametrize(
+    ("key", "meant"),
+    [
+        ("pivots.scrub_radius", "pivots.ground_offset"),
+        ("pivots.KPI", "pivots.inclination"),
+        ("pivots.cator", "pivots.castor"),
+        ("wheel.bolt_pattern", "wheel.bolt_circle"),
+        ("tire", "tyre"),
+    ],
+)
+def test_a_key_nobody_knows_is_named_with_what_others_call_so_before_what_is_spelt_so(key: str, meant: str) -> None:
+    assert nearest_key(key) == meant
 
 
 def test_what_is_called_exactly_so_comes_first() -> None:

@@ -34,7 +34,11 @@ FORMS = [
     ("-5 ft 2 1/2 in", "length", -1587.5),
     ("7 ft 10 1/2", "length", 2400.3),  # 94 1/2 in
     ("7'10 1/2", "length", 2400.3),
+    ("7'-10 1/2\"", "length", 2400.3),
+    ("7' - 10 1/2", "length", 2400.3),
+    ("-7'-10 1/2", "length", -2400.3),
     ("5 ft 2", "length", 1574.8),  # 62 in
+    ("10 thou", "length", 0.254),
     ("5' 6", "length", 1676.4),  # 66 in
     ("5 ft", "length", 1524.0),
     ("8 1/2 inches", "length", 215.9),
@@ -57,6 +61,13 @@ FORMS = [
     ("520 lb", "mass", 235.8680324),
     ("236 kg", "mass", 236.0),
     ("425 kgs", "mass", 425.0),
+    ("1900#", "mass", 861.825503),
+    ("28090 lbs", "force", 124950.54517),  # in a force's row pounds are pounds of force
+    ("4 g", "ratio", 4.0),
+    ("4x", "ratio", 4.0),
+    ("6.2:1", "ratio", 6.2),
+    ("47 ksi", "pressure", 324.053592779),
+    ("350 N/mm²", "pressure", 350.0),
     ("70 mph", "speed", 31.2928),
     ("110 km/h", "speed", 30.5555555556),
     ("65 %", "percent", 0.65),
@@ -176,7 +187,7 @@ REFUSED = [
     ("520 lb", "length"),
     ("8 deg", "length"),
     ("260 mm", "mass"),
-    ("520 lb", "force"),
+    ("520 kg", "force"),
     ("520 lbf", "mass"),
     ("10 mPa", "pressure"),
     ("10 mN", "force"),
@@ -300,20 +311,26 @@ def test_every_kinds_own_examples_are_read() -> None:
 # Every spelling read, and the same unit by pint's name for it.
 SAME_IN_PINT = {
     "length": {
-        "millimetre": "mm", "centimetre": "cm", "metre": "m",
+        "millimetre": "mm|mm.|millimetre|millimetres|millimeter|millimeters", "thou": "thou", "centimetre": "cm", "metre": "m",
         "inch": 'in|in.|inch|inches|"|″|”|\'\'', "foot": "ft|ft.|foot|feet|'|′|’",
     },
     "angle": {"degree": "deg|deg.|degree|degrees|°", "radian": "rad"},
     "mass": {
-        "kilogram": "kg|kgs|kilogram|kilograms", "gram": "g", "metric_ton": "t", "ounce": "oz",
-        "pound": "lb|lb.|lbs|lbs.|pound|pounds",
+        "kilogram": "kg|kgs|kilo|kilos|kilogram|kilograms", "gram": "g", "metric_ton": "t", "ounce": "oz",
+        "pound": "lb|lb.|lbs|lbs.|pound|pounds|#",
     },
-    "force": {"newton": "n", "kilonewton": "kn", "force_pound": "lbf"},
-    "pressure": {"megapascal": "MPa|mpa", "kilopascal": "kPa|kpa", "bar": "bar", "psi": "psi"},
+    "force": {
+        "newton": "n", "kilonewton": "kn", "kilogram_force": "kgf", "force_pound": "lbf|lb|lb.|lbs|lbs.|pound|pounds|#",
+    },
+    "pressure": {
+        "megapascal": "MPa|mpa|N/mm2|n/mm2|N/mm²|n/mm²", "kilopascal": "kPa|kpa", "bar": "bar", "psi": "psi",
+        "kip / inch ** 2": "ksi",
+    },
     "speed": {"metre / second": "m/s", "kilometre / hour": "km/h|kmh|kph", "mile / hour": "mph"},
     "torque": {
-        "newton * metre": "nm|n·m|n.m|n-m|n*m",
-        "force_pound * foot": "lbfft|lbf-ft|lbf·ft|lbf.ft|ftlbf|ft-lbf|ft·lbf|lbft|lb-ft|ftlb|ft-lb|ft.lb|lb.ft|ftlbs|ft-lbs",
+        "newton * metre": "nm|n·m|n.m|n-m|n*m|newtonmetres|newtonmeters",
+        "force_pound * foot": "lbfft|lbf-ft|lbf·ft|lbf.ft|ftlbf|ft-lbf|ft·lbf|lbft|lb-ft|ftlb|ft-lb|ft.lb|ft.lbs|lb.ft"
+        "|ftlbs|ft-lbs|footpounds|foot-pounds",
         "force_pound * inch": "lbfin|lbf-in|inlbf|in-lbf|lbin|lb-in|inlb|in-lb",
     },
     "spring rate": {
@@ -322,12 +339,12 @@ SAME_IN_PINT = {
         "force_pound / inch": "lbf/in|lb/in|lbs/in|lbf/inch|lb/inch|lbs/inch|#/in",
     },
     "percent": {"percent": "%|percent|percentage"},
-    "ratio": {},
+    "ratio": {"dimensionless": "g|x|times|:1"},
 }  # fmt: skip
 INSIDE_IN_PINT = {
     "length": "millimetre", "angle": "radian", "mass": "kilogram", "force": "newton", "pressure": "megapascal",
     "speed": "metre / second", "torque": "newton * metre", "spring rate": "newton / millimetre",
-    "percent": "dimensionless",
+    "percent": "dimensionless", "ratio": "dimensionless",
 }  # fmt: skip
 REGISTRY = pint.UnitRegistry()
 SPELLINGS = [

@@ -24,6 +24,11 @@ from rules.measure.rim_marks import read_rim_mark, rim_diameter, rim_offset, rim
         ("15 x 8 1/2 J", 215.9, "J", 381.0),
         ("6.75Jx16.5", 171.45, "J", 419.1),
         ("5K-15", 127.0, "K", 381.0),
+        ("15x8", 203.2, "", 381.0),  # as wheels are sold; no car's wheel is wider than it is tall
+        ("8 x 15", 203.2, "", 381.0),
+        ("15 x 7 1/2", 190.5, "", 381.0),
+        ("15×7.5", 190.5, "", 381.0),
+        ("12 x 14", 304.8, "", 355.6),
     ],
 )
 def test_a_rims_mark_is_read(entry: str, width: float, flange: str, diameter: float | None) -> None:
@@ -35,7 +40,7 @@ def test_a_rims_mark_is_read(entry: str, width: float, flange: str, diameter: fl
 
 
 @pytest.mark.parametrize(
-    "entry", ["8", "8 in", "J", "8 x 15", "8Q", "8JJx", "8JJx150", "8JJJ", "٨J", 8, 8.5, True, None, ["8J"]]
+    "entry", ["8", "8 in", "J", "6 x 7", "8 x 15 in", "8Q", "8JJx", "8JJx150", "8JJJ", "٨J", 8, 8.5, True, None, ["8J"]]
 )
 def test_what_is_no_rims_mark_is_left_to_the_reader_of_lengths(entry: object) -> None:
     assert read_rim_mark(entry) is None
@@ -67,6 +72,13 @@ def test_any_other_figure_is_no_rim_code(entry: object) -> None:
 
 def test_an_enormous_number_is_no_rim_code() -> None:
     assert rim_diameter(10**5000, "metric") is None
+
+
+def test_whole_and_half_inches_are_a_wheels_width_on_a_metric_sheet() -> None:
+    """UN R30, footnote 5, as above."""
+    assert rim_width("7.5", "metric") == pytest.approx(190.5)
+    assert rim_width("203", "metric") is None
+    assert rim_width("7.5", "inch") is None
 
 
 @pytest.mark.parametrize("units", ["inch", None])

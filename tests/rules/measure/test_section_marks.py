@@ -16,6 +16,9 @@ from tests.support.judging import judged_document
         ("1 3/4 x 0.120 tube", "inch", (1.75 * INCH, 0.12 * INCH)),
         ("1-3/4x.120", "inch", (1.75 * INCH, 0.12 * INCH)),
         ("1 3/4 x 0.120", "inch", (1.75 * INCH, 0.12 * INCH)),
+        ('1-3/4" x .120 wall DOM', "inch", (1.75 * INCH, 0.12 * INCH)),
+        ("1 3/4 x 0.120 ERW tube", "inch", (1.75 * INCH, 0.12 * INCH)),
+        ("1 3/4 x 11ga", "inch", None),  # a gauge number has no one thickness
         ("45 x 3 mm tube", "inch", (45.0, 3.0)),
         ("45x3", "metric", (45.0, 3.0)),
         ("3 x 2 x 1/4 box", "inch", (3 * INCH, 2 * INCH, INCH / 4)),

@@ -53,12 +53,12 @@ def test_the_weakest_part_stands_first_with_its_word(
     text = on_screen(sheet, drive, text_of, size)
     rows = [line for line in text.splitlines() if "█" in line]
     assert rows[0].split()[:2] == ["stop", "plate"]
-    assert "░" in rows[0] and " x 0." in rows[0]  # the factor, and the same on yield
+    assert "░" in rows[0] and " (0." in rows[0]  # the factor, and the same on yield
     worst = (
         "Worst case: rock from behind, outboard of middle at full droop and outer lock; yield beside the centre bore."
     )
     assert (worst if size != (60, 20) else worst.partition(" at full")[0]) in " ".join(text.split())
-    assert "(rating, proof, yield, clamp): close ones are a tie. The second figure is on yield" in " ".join(
+    assert "(rating, proof, yield, clamp): close ones are a tie. In brackets the factor on yield" in " ".join(
         text.split()
     )
     assert "Esc back" in text.splitlines()[-1]

@@ -14,6 +14,8 @@ from wizard.screens.explain import ExplainScreen
 from wizard.screens.findings import FindingsScreen
 from wizard.screens.reading import ReadingScreen
 from wizard.screens.review import Review
+from wizard.screens.sheet import SheetScreen
+from wizard.widgets.items import Items
 
 
 @pytest.mark.parametrize(
@@ -101,6 +103,49 @@ def test_explain_narrows_by_typing_and_shows_the_working(drive: Drive, finished:
         assert "Formula: hub_face_offset" in text
 
     drive(finished, act)
+
+
+@pytest.mark.parametrize(
+    ("typed", "kind", "at"),
+    [
+        ("scrub", SheetScreen, "pivots.ground_offset"),
+        ("relay", SheetScreen, "steering.linkage"),  # one of its choices
+        ("motion ratio", ExplainScreen, "spring_ratio"),  # worked out, so there is no row to go to
+    ],
+)
+def test_find_leads_to_the_entry_or_to_the_working(
+    drive: Drive, finished: Path, typed: str, kind: type, at: str
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("ctrl+f")
+        await write(pilot, typed)
+        await pilot.press("enter")
+        await pilot.pause()
+        await pilot.app.workers.wait_for_complete()
+        screen = pilot.app.screen
+        assert isinstance(screen, kind)
+        if isinstance(screen, SheetScreen):
+            assert screen.at == at
+        else:
+            assert screen.query_one(Items).at == at
+
+    drive(finished, act)
+
+
+def test_a_key_nobody_knows_stands_in_the_review_with_the_nearest_real_one(
+    drive: Drive, finished: Path, text_of: TextOf
+) -> None:
+    finished.write_text(finished.read_text("utf-8").replace("\ncastor =", "\ncaster ="), "utf-8")
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        screen_of(pilot).open_page(REVIEW)
+        await pilot.app.workers.wait_for_complete()
+        await pilot.pause()
+        seen.append(text_of(app_of(pilot)))
+
+    drive(finished, act)
+    assert "unknown pivots.caster; did you mean pivots.castor?" in seen[0]
 
 
 def test_the_review_leads_to_what_is_missing(drive: Drive, half_done: Path) -> None:

@@ -8,7 +8,10 @@ from textual.pilot import Pilot
 
 from tests.support.answers import in_sight
 from tests.support.driving import Drive, burst, dealt_with, form_of, go_to, saved, screen_of
-from wizard.desk.pages import PAGES, REVIEW
+from wizard.desk.pages import ASKED, PAGES, REVIEW
+from wizard.screens.new_sheet import NewSheetScreen
+from wizard.screens.review import Review
+from wizard.widgets.entry import Entry
 
 STEPS = [number for number in range(len(PAGES)) if number != REVIEW]
 
@@ -128,3 +131,64 @@ def test_a_refused_answer_says_what_would_work_and_how_to_go_on(drive: Drive, em
         assert "for example 8 in" in error and "Enter" in error and "Backspace" in error
 
     drive(empty, act)
+
+
+LAST_ROW = "pivots.spring_on"  # the last in sight before the review
+
+
+@pytest.mark.parametrize(
+    "before",
+    [["type:lower", "enter"], ["type:zz", "enter"]],
+    ids=["an answer", "a slip"],
+)
+def test_what_is_typed_past_the_last_entry_is_no_command_and_goes_into_no_other_row(
+    drive: Drive, empty: Path, before: list[str]
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await go_to(pilot, LAST_ROW)
+        burst(pilot, *before, "type:hurry", "enter", "type:7 1/4", "enter")
+        await dealt_with(pilot)
+        screen = screen_of(pilot)
+        assert screen.number == REVIEW
+        assert isinstance(screen.page, Review)
+        assert screen.page.said == "Left out, typed past the last entry: hurry 7 1/4"
+        assert not [name for name in ASKED if str(screen.session.entry(name) or "") in ("hurry", "7 1/4")]
+        assert not list(empty.parent.glob("*_papers"))
+        await pilot.press("enter")  # seen by now
+        await dealt_with(pilot)
+        assert screen.number != REVIEW
+
+    drive(empty, act)
+
+
+def test_a_step_key_typed_ahead_leads_past_the_review(drive: Drive, empty: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await go_to(pilot, LAST_ROW)
+        burst(pilot, "type:lower", "enter", "type:9", "f8", "type:6 1/4", "enter")
+        await dealt_with(pilot)
+        assert screen_of(pilot).session.entry("steering.tie_rod_ahead") == "6 1/4"
+
+    drive(empty, act)
+
+
+def test_the_file_of_a_new_sheet_follows_the_title_until_a_person_writes_one(
+    drive: Drive,
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        burst(pilot, "enter")  # on the start screen, its first line
+        await dealt_with(pilot)
+        screen = pilot.app.screen
+        assert isinstance(screen, NewSheetScreen)
+        burst(pilot, "type:Heron, front", "enter", "type:i", "enter")
+        await dealt_with(pilot)
+        file = screen._rows["file"].editor
+        assert isinstance(file, Entry)
+        assert (file.value, file.cursor_position) == (
+            "heron-front.toml",
+            len("heron-front.toml"),
+        )
+        burst(pilot, "ctrl+u", "type:my own.toml", "up", "up", "type: axle")
+        await dealt_with(pilot)
+        assert file.value == "my own.toml"
+
+    drive(None, act)

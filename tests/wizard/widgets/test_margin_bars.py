@@ -23,9 +23,9 @@ def test_each_row_has_word_part_bar_factor_and_case() -> None:
     # Word 9, part 16, factor 4, on yield 1, longest case 14 and 9 between them leave 8 of 61 cells for the bar.
     rows = margin_rows(PARTS, WORDS, 61)
     assert [row.line for row in rows] == [
-        "stop     upright below hub  █░░░░░░░ 0.50 x -  steering stop",
-        "watch    tie rod            ████░░░░ 2.00 x -  estimate, rock",
-        "good     hub bolts          ████████ 1000 x -  standing",
+        "stop     upright below hub  █░░░░░░░ 0.50 (-)  steering stop",
+        "watch    tie rod            ████░░░░ 2.00 (-)  estimate, rock",
+        "good     hub bolts          ████████ 1000 (-)  standing",
     ]
     assert [row.value for row in rows] == ["a_safety", "b_safety", "c_safety"]
 
@@ -33,8 +33,8 @@ def test_each_row_has_word_part_bar_factor_and_case() -> None:
 def test_where_there_is_room_each_row_says_what_its_factor_is_counted_on() -> None:
     parts = (replace(PARTS[0], kind="yield", on_yield=0.5), replace(PARTS[2], kind="proof load", on_yield=1130.0))
     lines = [row.line for row in margin_rows(parts, WORDS, 120)]
-    assert lines[0].endswith("0.50 x 0.50  steering stop  yield")
-    assert lines[1].endswith("1000 x 1130  standing       proof load")
+    assert lines[0].endswith("0.50 (0.50)  steering stop  yield")
+    assert lines[1].endswith("1000 (1130)  standing       proof load")
 
 
 def test_plain_ascii_where_there_are_no_blocks() -> None:
