@@ -277,6 +277,22 @@ class FrontEnd:
             return linkage.stop_on
         return "end" if linkage.travel is not None and abs(full) >= linkage.travel else "links"
 
+    def left_at_stop(self, travel: float) -> float | None:
+        """Travel of rack or relay rod left at a travel of the wheel when the inner wheel stands turned as its stop lets it, mm.
+
+        Minus: so much more than there is would be wanted, so its own end comes first. None with one rod across, where no stop
+        or no end is known, or where the links do not turn the wheel so far.
+        """
+        linkage = self.linkage
+        assert linkage is not None
+        if linkage.inner is None or linkage.stop is None or linkage.travel is None:
+            return None
+        where = 0.0 if linkage.stop_on == "slide" else travel  # a stop on the slide was set at ride height
+        slide = self._slide_at(where, self._stop_turn)
+        if slide is None or slide * self._full <= 0 or not self._turns_to_stop(where, slide):
+            return None
+        return linkage.travel - abs(slide)
+
     def rack_held(self, travel: float, lock: float) -> Pose:
         """The left corner at a travel with rack or relay rod held where it is at this lock at ride height.
 

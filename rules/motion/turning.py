@@ -51,10 +51,14 @@ class LockTable(tuple[Turned, ...]):
 
 
 class Reach(NamedTuple):
-    """How far the linkage goes. share: of the lock asked for, 1 where all of it. inner: rad, the inner wheel there."""
+    """How far the linkage goes. share: of the lock asked for, 1 where all of it. inner: rad, the inner wheel there.
+
+    lock: that place as a part of the front end's own full lock, which ends where the links do if they end before the stop.
+    """
 
     share: float
     inner: float
+    lock: float = 1.0
 
     @property
     def text(self) -> str:
@@ -78,7 +82,7 @@ def reach(front: FrontEnd) -> Reach:
     at_end = linkage.travel is not None and abs(front.full) >= linkage.travel
     if lock == 1.0 and (stop is None or inner >= stop - STOP_CLOSE or at_end):
         return Reach(1.0, inner)
-    return Reach(inner / stop if lock == 1.0 and stop is not None else lock, inner)
+    return Reach(inner / stop if lock == 1.0 and stop is not None else lock, inner, lock)
 
 
 def _last_lock(front: FrontEnd) -> float:

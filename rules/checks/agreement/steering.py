@@ -17,6 +17,7 @@ from rules.solids.gap import Solid, gap
 from rules.solids.pieces import Hull
 from rules.tables import sources
 from rules.values.steering.links import ArmPlane, tie_rod_slope_at_ride, tie_rod_sweep_at_ride
+from rules.values.steering.motion import NO_ARM
 
 HINGE = "an arm's two inner pivots stand about as far ahead of the axle as behind it"
 LEVEL = "an arm's two inner pivots stand at about one height"
@@ -24,7 +25,7 @@ ALONG = "an arm's two inner pivots stand about as far from the middle of the car
 LENGTHS = (
     T("relay-arm-like-steering-arm", "Relay arms and steering arm", "steering.relay_arm_length", "tie_rod_end_ahead",
       usual=(0.72, 1.42), other_called="the place of the tie-rod end ahead of the wheel centre",
-      why="the arms of a relay rod point the way the steering arms do, and are about as long"),
+      why="the arms of a relay rod point the way the steering arms do, and are about as long", none_below=NO_ARM),
     T("tie-rod-level", "Heights of the tie rod's ends", "steering.inner_height", "tie_rod_end_height", how="more",
       usual=(-10.0, 10.0), other_called="the height of the tie-rod end",
       why="a tie rod lies nearly level at ride height, as the arms do"),

@@ -31,7 +31,8 @@ class Tie:
 
     id, title: the check's. one: a field; other: a field or a value. how: whether one is so many `times` the other, so many
     mm `more`, or so many times its `size` whatever the signs. never, usual: what cannot be, and what is odd, lies outside
-    these. why: the reason, as the end of a sentence. other_called: what to call it where it is no field.
+    these. why: the reason, as the end of a sentence. other_called: what to call it where it is no field. none_below: mm; a
+    `one` so small is none at all, which another check judges.
     """
 
     id: str
@@ -44,6 +45,7 @@ class Tie:
     how: Literal["times", "more", "size"] = "times"
     other_called: str = ""
     step: str = ""
+    none_below: float = 0.0
 
     @property
     def member(self) -> Member:
@@ -102,6 +104,8 @@ def tied(tie: Tie, one: float | None, other: float | None, confirmed: Confirmed)
     """One answer against what bounds it, both in one unit. Does not apply until both are there."""
     if one is None or other is None:
         raise DoesNotApply("not both of these are entered, so there is nothing to compare")
+    if abs(one) < tie.none_below:
+        raise DoesNotApply(f"{in_a_sentence(FIELDS[tie.one].label)} is as good as nought, which is judged by itself")
     if tie.how == "more":
         number = one - other
     elif other == 0:

@@ -301,15 +301,28 @@ def steering_stops(
     "stop-before-rack-end",
     step="steering",
     title="Stop touches before the rack's end",
-    good="travel left when the stop touches",
+    good="travel left when the stop touches, at ride height and through the wheel's travel",
     watch="none: rack or relay rod comes to its own end first",
     source=sources.COMMON_PRACTICE,
 )
-def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad) -> Judgement:
-    """Where a stop is fitted, whether it is what touches."""
+def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad, rack_left_in_travel: Mm | None) -> Judgement:
+    """Where a stop is fitted, whether it is what touches: the slide it takes changes as the wheel travels."""
     if more_than(rack_left_at_stop, 0.0):
-        text = "The stop touches with the inner wheel at {full_lock_inner} and {rack_left_at_stop} of the travel left."
-        return Judgement("good", text)
+        text = "The stop touches with the inner wheel at {full_lock_inner} and {rack_left_at_stop} of the travel left"
+        if rack_left_in_travel is None:
+            return Judgement("good", f"{text}.")
+        place, figures = where(rack_left_in_travel)
+        if more_than(rack_left_in_travel, 0.0):
+            return Judgement(
+                "good", f"{text}; through the travel {{rack_left_in_travel}} at least, {place}.", figures=figures
+            )
+        return Judgement(
+            "watch",
+            f"At ride height the stop touches, with {{rack_left_at_stop}} of the travel left; {place} it would take {{short}} "
+            "more than there is: rack or relay rod comes to its own end first there.",
+            "A stop that touches earlier, or more travel each way.",
+            {**figures, "short": (-rack_left_in_travel, "mm")},
+        )
     return Judgement(
         "watch",
         "Rack or relay rod comes to its own end with the inner wheel at {full_lock_inner}: the stop never touches.",

@@ -15,7 +15,7 @@ from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import FullLock
 from rules.motion.points import CannotReach
 from rules.motion.search import last_that_holds
-from rules.motion.turning import LockTable, ideal_outer
+from rules.motion.turning import Reach, ideal_outer
 from rules.sheet.steering import StoppedBy
 from rules.shop.motion_sheet.section import SheetTable, estimates, length_of, reason, signed, unit_of
 
@@ -24,17 +24,20 @@ _ACKERMANN, _TURNING_CIRCLE = name("ackermann_share"), name("turning_circle")
 _BY_CONTACTS = name("ideal_outer_by_contacts")
 _CASTOR, _CASTOR_BY_TURNING = name("pivots.castor"), name("castor_by_turning")
 
+NEITHER_WAY = "Left out: the tie rod turns the wheel neither way."
 _TURN_STEP = 5
 """deg of the inner wheel from one row to the next."""
 
 
 @reads
 def lock_section(
-    lock_table: LockTable, steered_front: FrontEnd, kingpin_track: Mm, job_wheelbase: Mm, *, judged: Judged
+    lock_reached: Reach, steered_front: FrontEnd, kingpin_track: Mm, job_wheelbase: Mm, *, judged: Judged
 ) -> SheetTable | None:
-    """Outer against inner wheel at every step of the lock, where that can be worked out at all."""
+    """Outer against inner wheel at every step of the lock, as far as both wheels follow."""
     front, units = steered_front, judged.shown_in
     assert front.linkage is not None
+    if not lock_reached.share:
+        return SheetTable("", missing=NEITHER_WAY)
     unit = unit_of(units)
     ratio = kingpin_track / job_wheelbase
     slides = front.linkage.how != "one rod across"
@@ -48,6 +51,7 @@ def lock_section(
     if slides:
         way = "left" if front.full > 0 else "right"
         notes[0] += f" For a left turn the {front.linkage.how} moves to the {way}."
+    notes += ends_before(lock_reached)
     notes.append(
         "Ideal: at walking pace the axes of both front wheels meet on the rear axle's. Cot outer less cot inner is then "
         f"{show(kingpin_track, 'mm', units)} between the steering axes at the ground / "
@@ -63,7 +67,7 @@ def lock_section(
     notes.append(_defined(judged, "Turning circle", _TURNING_CIRCLE, lambda circle: _long(circle, units)))
     notes += estimates(judged, _STEERED, _KINGPIN_TRACK, _TURNING_CIRCLE)
     rows = []
-    for lock, inner, words in locks(front):
+    for lock, inner, words in locks(front, lock_reached):
         outer, ideal = -front.at(0.0, -lock).steer, ideal_outer(inner, ratio)
         moved = length_of(abs(lock * front.full), units, 1) if slides else f"{degrees(lock * front.full):.1f}"
         rows.append(
@@ -130,18 +134,28 @@ def _long(length: float, units: Units) -> str:
     return f"{length / (12 * INCH):.1f} ft" if units == "inch" else f"{length / 1000:.1f} m"
 
 
-def locks(front: FrontEnd) -> Iterator[tuple[float, float, str]]:
-    """Lock, angle of the inner wheel in rad and in words: every so many degrees, then full lock."""
-    full = front.at(0.0, 1.0).steer
-    for angle in range(_TURN_STEP, floor(degrees(full)) + 1, _TURN_STEP):
-        if angle < degrees(full) - 0.5:
-            yield _lock_at(front, radians(angle)), radians(angle), str(angle)
-    yield 1.0, full, f"{degrees(full):.1f} FULL"
+def locks(front: FrontEnd, reached: Reach) -> Iterator[tuple[float, float, str]]:
+    """Lock, angle of the inner wheel in rad and in words: every so many degrees, then full lock or where the linkage locks."""
+    end = degrees(reached.inner)
+    for angle in range(_TURN_STEP, floor(end) + 1, _TURN_STEP):
+        if angle < end - 0.5:
+            yield _lock_at(front, radians(angle), reached.lock), radians(angle), str(angle)
+    yield reached.lock, reached.inner, f"{end:.1f} {'FULL' if reached.share == 1.0 else 'LOCKS'}"
 
 
-def _lock_at(front: FrontEnd, angle: float) -> float:
-    """The lock at which the inner wheel has turned so far, between nought and full."""
-    return last_that_holds(lambda lock: front.at(0.0, lock).steer < angle, 0.0, 1.0)
+def _lock_at(front: FrontEnd, angle: float, end: float) -> float:
+    """The lock at which the inner wheel has turned so far, between nought and the end."""
+    return last_that_holds(lambda lock: front.at(0.0, lock).steer < angle, 0.0, end)
+
+
+def ends_before(reached: Reach) -> Iterator[str]:
+    """Where a table over the lock ends, if that is before full lock."""
+    if reached.share < 1.0:
+        inner = f"{degrees(reached.inner):.1f} deg"
+        yield (
+            f"The linkage LOCKS with the inner wheel at {inner}, before its full lock: a stop. The table ends there, and "
+            "nothing beyond it can be set up."
+        )
 
 
 # Castor on turn plates

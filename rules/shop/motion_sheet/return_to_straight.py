@@ -7,9 +7,8 @@ from rules.judging.judge import Judged, shown
 from rules.judging.reader import is_known, name, reads
 from rules.judging.return_at_lock import lock_up_to, return_moment_at, rim_effort_at, standing_effort_at
 from rules.motion.front_end import FrontEnd
-from rules.motion.sweep import Sweep
-from rules.motion.turning import both_wheels, lift
-from rules.shop.motion_sheet.lock import locks
+from rules.motion.turning import Reach, both_wheels, lift
+from rules.shop.motion_sheet.lock import NEITHER_WAY, ends_before, locks
 from rules.shop.motion_sheet.section import (
     SheetTable,
     estimates,
@@ -21,7 +20,7 @@ from rules.shop.motion_sheet.section import (
     unit_of,
 )
 
-_LOCK_SWEEP, _AT_20_DEG = name("lock_sweep"), name("return_moment_20_deg")
+_STEERED, _AT_20_DEG = name("steered_front"), name("return_moment_20_deg")
 _STANDING = name("standing_rim_effort")
 _BY_WEIGHT = {
     "Return": (name("return_moment_full_lock"), return_moment_at),
@@ -42,8 +41,10 @@ _LEVERS = {
 
 
 @reads
-def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged) -> SheetTable | None:
-    """Lift, camber, return moment and effort at every step of the lock, where it has no place that is out of reach."""
+def return_section(lock_reached: Reach, steered_front: FrontEnd, *, judged: Judged) -> SheetTable | None:
+    """Lift, camber, return moment and effort at every step of the lock, as far as both wheels follow."""
+    if not lock_reached.share:
+        return SheetTable("", missing=NEITHER_WAY)
     known, units = judged.worked.known, judged.shown_in
     by_weight = {words: given for words, given in _BY_WEIGHT.items() if is_known(known, given[0])}
     unit = unit_of(units)
@@ -58,12 +59,13 @@ def return_section(lock_sweep: Sweep, steered_front: FrontEnd, *, judged: Judged
         "Steering-wheel effort: what holds "
         "them there at the steering wheel. Car at ride height, no friction, no tyre side force. Effort, standing: what turns "
         "the wheels on from there on dry ground, friction 0.7, the car standing, no help.",
+        *ends_before(lock_reached),
         *(f"{words} not worked out: {reason(judged, given[0].origin)}." for words, given in _BY_WEIGHT.items()
           if words not in by_weight),
-        *estimates(judged, _LOCK_SWEEP, *(wanted for wanted, _ in by_weight.values())),
+        *estimates(judged, _STEERED, *(wanted for wanted, _ in by_weight.values())),
     )  # fmt: skip
     rows, over_lock = [], {words: list[float]() for words in by_weight}
-    for lock, _, words in locks(steered_front):
+    for lock, _, words in locks(steered_front, lock_reached):
         wheels = both_wheels(lock_up_to(steered_front, lock))[0]
         figures = [(at(known, lock=lock), wanted.unit) for wanted, at in by_weight.values()]
         for words_of, (figure, _) in zip(by_weight, figures, strict=True):

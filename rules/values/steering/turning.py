@@ -366,3 +366,27 @@ def rack_left_at_stop(steered_front: FrontEnd, lock_sweep: Sweep, rack_travel: M
     if rack_travel is None:
         raise Waits("steering.rack_travel")
     return rack_travel - abs(steered_front.full)
+
+
+@value(
+    "travel",
+    formula="travel each way - what the inner wheel's stop takes of it, least over the travel; minus where that is more than "
+    "there is",
+    source=EXACT,
+)
+def rack_left_in_travel(moving_front: FrontEnd, travel_reached: Sweep, rack_left_at_stop: Mm) -> Mm:
+    """Travel of rack or relay rod left when the stop on upright or arm touches, mm, where least, and where that is.
+
+    >>> rack_left_in_travel(parallel_arms(), parallel_sweep(), 0.0)
+    Traceback (most recent call last):
+    ...
+    rules.graph.results.DoesNotApply: no stop holds the wheel's own turn
+    """
+    linkage = moving_front.linkage
+    if linkage is None or linkage.stop_on != "wheel" or linkage.stop is None:
+        raise DoesNotApply("no stop holds the wheel's own turn")
+    travels = [placed.travel for placed in travel_reached.placed]
+    left = [Worst(part, travel, 1.0) for travel in travels if (part := moving_front.left_at_stop(travel)) is not None]
+    if not left:
+        raise DoesNotApply("the links do not turn the wheel as far as its stop")
+    return min(left)

@@ -566,15 +566,33 @@ def test_arms_alone_and_steering_alone_leave_the_other_out(judged: Judge) -> Non
     assert steering[LOCK].rows and "no inner pivots of the arms are entered" in steering[TRAVEL].missing
 
 
-def test_a_lock_the_linkage_does_not_reach_leaves_the_table_out_and_says_where_it_locks(
-    judged: Judge, moving: Moving
-) -> None:
+def test_a_linkage_that_locks_has_its_tables_as_far_as_it_goes(judged: Judge) -> None:
+    """Arms of 150 leaning 15.068488 deg the wrong way, 1400 apart: one rod of 1400 + 300 sin 15.068488 deg = 1477.992.
+
+    It locks where the outer arm lies along it, pointing away: the inner arm's end is then 1477.992 - 150 = 1327.992 from the
+    outer axis. cos = (1400^2 + 150^2 - 1327.992^2) / (2 x 1400 x 150) gives 58.583 deg for the 105.068 straight ahead, so the
+    inner wheel has turned 46.49 deg. The outer arm lies asin(150 sin 58.583 deg / 1327.992) = 5.532 deg past the line between
+    the axes: it has turned 180 + 5.532 - 105.068 = 80.46 deg.
+    """
+    steered = sections(judged({**FOUR_BAR, "steering.copied_angle": "-15.068488 deg", "steering.stop_angle": "55 deg"}))
+    lock, back = steered[LOCK], steered[RETURN]
+    inner = [*(str(angle) for angle in range(5, 50, 5)), "46.5 LOCKS"]
+    assert column(lock, "Inner wheel (deg)") == column(back, "Inner wheel (deg)") == inner
+    assert column(lock, "Outer wheel (deg)")[-1] == "80.5"
+    for table in (lock, back):
+        assert any(note.startswith("The linkage LOCKS with the inner wheel at 46.5 deg") for note in table.notes)
+
+
+def test_a_lock_the_linkage_does_not_reach_says_where_it_locks(judged: Judge, moving: Moving) -> None:
     """A rack that slides further than the arm is long cannot take the tie rod along."""
     locks = {"steering.rack_travel": "280 mm", "steering.stop_angle": None, "steering.stopped_by": "rack"}
+    sheet = judged({**moving, **locks})
+    said = next(found.text for found in sheet.findings if found.check == "lock-reached")
     for section in (LOCK, RETURN):
-        table = sections(judged({**moving, **locks}))[section]
-        assert not table.rows
-        assert "the steering locks with the inner wheel at" in table.missing
+        table = sections(sheet)[section]
+        angle = table.rows[-1][0].removesuffix(" LOCKS")
+        assert float(angle) == pytest.approx(float(said.split("inner wheel at ")[1].split()[0]), abs=0.051)
+        assert any("before its full lock" in note for note in table.notes)
 
 
 def test_every_row_is_as_wide_as_its_heading(judged: Judge, moving: Moving) -> None:

@@ -431,7 +431,9 @@ def test_a_tie_rod_end_on_the_steering_axis_is_said_so(judged: JudgedWith, movin
 
 def test_relay_arms_of_no_length_are_said_so_once(judged: JudgedWith, moving: dict[str, object]) -> None:
     relay = {**moving, **RODS, "steering.linkage": "relay rod", "steering.relay_arm_length": "0 mm"}
-    told = [one for one in judged(relay).findings if "have no length" in one.text]
+    findings = judged(relay).findings
+    told = [one for one in findings if "have no length" in one.text]
+    assert not any(one.asks_about == "steering.relay_arm_length" for one in findings)  # a stop is no question besides
     assert [one.check for one in told if one.verdict == "stop"] == ["tie-rod-placed"]
     assert {one.verdict for one in told} == {"stop", "not judged"}
     assert "from shaft to rod joint" in next(one for one in told if one.verdict == "stop").change

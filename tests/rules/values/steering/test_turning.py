@@ -34,11 +34,12 @@ from rules.values.steering.turning import (
     best_arm,
     lock_sweep,
     rack_left_at_stop,
+    rack_left_in_travel,
     rod_to_arm_angle,
     turning_circle,
 )
 from tests.support.declared import the_check, the_value
-from tests.support.front_ends import leaning, straight_rack, through_lock, trapezium
+from tests.support.front_ends import leaning, parallel_arms, parallel_sweep, straight_rack, through_lock, trapezium
 
 lock_is_reached = the_check("lock-reached")
 steering_sense = the_check("steering-sense")
@@ -600,7 +601,50 @@ def test_once_a_linkage_is_chosen_its_stop_is_waited_for(finding: FindingOf) -> 
 
 @pytest.mark.parametrize(("left", "verdict"), [(0.01, "good"), (20.0, "good"), (0.0, "watch")])
 def test_stop_before_rack_end(left: float, verdict: str) -> None:
-    assert stop_before_rack_end(left, FULL).verdict == verdict
+    assert stop_before_rack_end(left, FULL, None).verdict == verdict
+
+
+def slide_at_stop(travel: float, steer: float) -> float:
+    """Slide of the parallel arms' rack at a travel with the inner wheel turned as its stop lets it, by scipy alone.
+
+    The upright keeps its lean and goes inboard by 300 - root(300^2 - travel^2); the wheel's turn about its axis is the stop's.
+    """
+    lower, end = np.array([20.0, -80.0, 300.0]), np.array([-120.0, -80.0, 360.0])
+    axis = np.array([-25.0, 0.0, 250.0]) / hypot(25.0, 250.0)
+
+    def pointing(turn: float) -> float:
+        spin = Rotation.from_rotvec(turn * axis).apply([0.0, 1.0, 0.0])
+        return atan2(-spin[0], spin[1]) - steer
+
+    turned = Rotation.from_rotvec(brentq(pointing, 0.0, 1.0) * axis).apply(end - lower) + lower
+    x, y, z = turned + np.array([0.0, -(300.0 - (300.0**2 - travel**2) ** 0.5), travel])
+    return float(y - (300.0**2 - (x + 120.0) ** 2 - (z - 360.0) ** 2) ** 0.5 + 380.0)
+
+
+def test_the_stop_takes_another_slide_as_the_wheel_travels() -> None:
+    arms = parallel_arms()
+    assert arms.linkage is not None
+    front = arms.steered(arms.upright, replace(arms.linkage, stop=radians(20)))
+    left = {travel: 60.0 - abs(slide_at_stop(travel, radians(20))) for travel in (-60.0, -30.0, 0.0, 30.0, 60.0)}
+    assert {travel: front.left_at_stop(travel) for travel in left} == pytest.approx(left, abs=1e-6)
+    least = rack_left_in_travel(front, parallel_sweep(), left[0.0])
+    assert isinstance(least, Worst) and abs(least.travel) == 60.0 and least.lock == 1.0
+    assert least == pytest.approx(min(left.values()), abs=1e-6) and left[0.0] - least > 0.1
+    on_rack = arms.steered(arms.upright, replace(arms.linkage, stop=radians(20), stop_on="slide"))
+    assert on_rack.left_at_stop(60.0) == pytest.approx(left[0.0], abs=1e-6)
+    with pytest.raises(DoesNotApply, match="no stop holds"):
+        rack_left_in_travel(on_rack, parallel_sweep(), left[0.0])
+
+
+@pytest.mark.parametrize(("left", "verdict"), [(0.5, "good"), (-0.5, "watch")])
+def test_a_rack_that_ends_before_the_stop_somewhere_in_the_travel(left: float, verdict: str) -> None:
+    judged = stop_before_rack_end(10.0, FULL, Worst(left, -60.0, 1.0))
+    assert judged.verdict == verdict
+    if verdict == "watch":
+        assert "rack or relay rod comes to its own end first there" in judged.text and judged.figures["short"] == (
+            0.5,
+            "mm",
+        )
 
 
 @pytest.mark.parametrize(
