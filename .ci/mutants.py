@@ -29,6 +29,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fnmatch import fnmatchcase
+from math import ceil
 from pathlib import Path
 from typing import Any
 
@@ -41,6 +42,8 @@ LEFT = KEPT.with_name("survived.json")
 STAGES = (1.5, 5.0)
 """Seconds' worth of tests run at a time, as long as none fails; after these the rest, as far as `--longest` goes."""
 MEMORY = 6 << 30
+WAITING = 10.0
+"""Times as long as it may work, a process may take: others work on the machine too."""
 OF_ALL = "tests/test_kept"
 """How the files begin that keep all that is worked out, drawn and written down; they are tried early, whatever the change."""
 
@@ -210,10 +213,13 @@ def _run(tests: list[str], limit: float) -> str:
     if not (child := os.fork()):
         os.setsid()
         resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
+        resource.setrlimit(resource.RLIMIT_CPU, (ceil(limit), ceil(limit)))
         os._exit(_in_child(tests, said))
-    until = time.monotonic() + limit
+    until = time.monotonic() + WAITING * limit
     while time.monotonic() < until:
         ended, status = os.waitpid(child, os.WNOHANG)
+        if ended and status in (signal.SIGXCPU, signal.SIGKILL):
+            return "does not end"
         if ended:
             return (said.read_text() or f"ended with {status}") if status else ""
         time.sleep(0.02)

@@ -19,6 +19,7 @@ from rules.drawn.moving.scene import TravelAndLock, moving
 from rules.drawn.other_views import VIEWPOINTS, picture
 from rules.drawn.piece_view import arc_rows, hole_rows, mark_rows, piece_view, slot_rows
 from rules.drawn.weld_symbol import weld_symbol
+from rules.graph.asking import AskedField
 from rules.graph.words import in_words
 from rules.judging.catalogue import as_markdown
 from rules.judging.compare import compare
@@ -29,7 +30,7 @@ from rules.judging.offers import can_start, offer
 from rules.judging.proposal_words import as_data, no_offer_words
 from rules.judging.proposals import in_trouble, look_for_each
 from rules.judging.trade import trade
-from rules.measure.quantity import KINDS, Units
+from rules.measure.quantity import KINDS, EntryError, EntryQuestion, Units
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, choosable, of_an_own_part, to_be_made, too_large_to_be_meant
 from rules.shop.weld_map import joints
@@ -86,6 +87,55 @@ def test_how_entries_were_read(snapshot: SnapshotAssertion) -> None:
                     yield name, [in_words(FIELDS[name], entry, answer, units) for units in BOTH]
 
     assert lines_of(words()) == snapshot
+
+
+ENTRIES: tuple[object, ...] = (
+    # quantities, and the slips in them
+    "0", "1", "-4 mm", "9 3/8 in", "3/8", "-3/8 in", "9 8/8 in", "9 3/0 in", "9⅜", "2.5 cm", "1.2 m", ".5", "5.", "1,5", "1,900",
+    "5 ft 2 1/2", "5 ft 3/4", "5 ft 12 in", "5.5 ft 2 in", "5' 11\"", "4 deg", "-4°", "0.1 rad", "12 kg", "12 lb", "8 oz",
+    "500 N", "2 kN", "90 lbf", "7 MPa", "1 mPa", "9 bar", "1000 psi", "70 mph", "20 m/s", "122 N m", "90 ft-lb", "45 N/mm",
+    "250 lb/in", "65 %", "0.38", "0.38 x", "12 kg/", "1e3", "1-2", "twelve", "", " ", "1" * 41, "9" * 400, "1e999 mm",
+    True, False, 3, 11, -1, 0, 2.5, 10**400, float("inf"), float("nan"), ["1"], {"a": 1},
+    # marks
+    "33x12.50R15LT", "31x10.5-15", "31 x 16 x 30", "9x9.5R15", "33/12.50R15 108Q", "LT265/75R16 123/120Q", "P225/70R16",
+    "P 225/70 R 16 103 T", "265/00R16", "10.00-15", "7.00-15", "7.00-15 6PR", "185R14C", "33x35.00R15", "40x12.50R17.5",
+    "6 x 5.5 in", "5 on 4.5", "5-4.5", "5/114.3", "5/16", "5/32 in", "2 x 4.5", "11 x 114.3 mm", "5 x 40 mm", "5 x 351 mm",
+    "5x50 mm", "5 x 350 mm", "5 x 1.9 in", "3 x 100", "10 x 100",
+    "M12", "12", "M12x1.5", "12 x 1.5 mm", "M12 - 1.75", "M13", "M40x3", "M41x3", "M4x0.7", "M5x0.5", "M20x0.5",
+    "M12x4", "M12x3.9",
+    "1/2", "1/2-20", "1/2-0", "1/2 UNF", "1/2-13 UNF", "1/2 UNC", "7/16 UNEF", "9/16-18", "1/4-80", "1 1/2-12", "2-4", "13/64",
+    "8J", "8 1/2 J", "8JJx15", "15x8JJ", "15 x 8", "15", "15.5", "30.5", "8J x", "ET30", "-12 ET", "ET", "ET 1/2",
+    "1 3/4 x 0.120 tube", "45 x 3 mm", "60 x 40 x 3 box", "2 x 1/4 bar", "1 3/4 x .120", "3 x 45 mm",
+    # places as on a clock
+    "12, 2:20, 5, 7, 9:40", "12; 13", "12; 2:75", "12 at 58 mm; 6 at 19 mm", "12 at 20 mm; 6 at 200 mm", "12; 3; 3 at 50 mm",
+    "12 at 50 mm; 12 at 55 mm", "12 at 50 mm; 12 at 54 mm; 6", "12; 6; 0 deg", "12; 360 deg", "12; 361 deg", "12; 12:05",
+    "1;2;3;4;5;6;7;8;9;10;11;12", "1;2;3;4;5;6;7;8;9;10;11;12;1:30", "12",
+    # choices, counts, symbols, prices, words
+    "Yes", "true", "Grade 8", "class 10.9", "10.9", "SAE grade 5", "4130", "mild steel", "none", "both", "4", "05", "999", "1000",
+    "q", "H", "I", "QQ", "$12", "12 EUR", "EUR 12.50", "12.505", "1,234.50", "1e9", "$", "words", "two\nlines", "a\x1b[2J",
+    "x" * 2001,
+)  # fmt: skip
+"""What is typed rightly and wrongly, on any row: quantities of every kind, marks, places, choices, and what is none of them."""
+
+
+def test_what_an_entry_is_read_as_or_why_not(snapshot: SnapshotAssertion) -> None:
+    """Every entry on one row of each kind."""
+
+    def answer(asked: AskedField, entry: object, units: Units | None) -> Any:
+        try:
+            return asked.read(entry, units)
+        except EntryQuestion as question:
+            return question.args, question.readings
+        except EntryError as fault:
+            return str(fault)
+
+    rows = {(asked.kind, asked.mark, len(asked.choices), asked.several_lines): asked for asked in FIELDS.values()}
+    read = (
+        (f"{asked.name}, {units}", [answer(asked, entry, units) for entry in ENTRIES])
+        for asked in rows.values()
+        for units in (*BOTH, None)
+    )
+    assert lines_of(read) == snapshot
 
 
 def test_limits_in_words(snapshot: SnapshotAssertion) -> None:

@@ -127,11 +127,6 @@ def _drawn(found: list[Body | None], known: Known, lit: Collection[str]) -> list
     return bodies(found, lit=lit, clash=clash.names if clash else ())
 
 
-def _middle(one: Body) -> tuple[float, float]:
-    box = bounds_of([one])
-    return (box.left + box.right) / 2, (box.bottom + box.top) / 2
-
-
 def bounds_of(drawn: Collection[Body]) -> Box:
     """The rectangle that bodies fill; at least one has an area."""
     points = [point for one in drawn for edge in one.edges for point in edge]
@@ -284,4 +279,5 @@ def _named(drawn: Collection[Body], names: Collection[str]) -> Iterator[Label]:
     """Words at the inboard end of parts."""
     for one in drawn:
         if one.name in names:
-            yield Label(one.part, (bounds_of([one]).left, _middle(one)[1]), one.name, "inboard")
+            box = bounds_of([one])
+            yield Label(one.part, (box.left, (box.bottom + box.top) / 2), one.name, "inboard")

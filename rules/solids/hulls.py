@@ -103,7 +103,7 @@ def _nearest_of(places: list[Weighed]) -> Weighed:
 
 
 def _nearest(corners: list[Vertex]) -> Weighed:
-    """The nearest place of a simplex to the origin; all four corners where the origin is inside."""
+    """The nearest place of a simplex to the origin; all four corners, with no weights, where the origin is inside."""
     if len(corners) == 1:
         return corners, [1.0]
     if len(corners) == 2:
@@ -122,7 +122,7 @@ def _nearest(corners: list[Vertex]) -> Weighed:
         v = _mixed(*found, 0)
         if dot(v, v) < least:
             best, least = found, dot(v, v)
-    return best or (corners, [0.25] * 4)
+    return best or (corners, [])
 
 
 def distance(a: Piece, b: Piece, beyond: float = inf) -> HullGap | None:
