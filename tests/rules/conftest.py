@@ -8,7 +8,7 @@ import pytest
 from rules.judging.judge import Finding, Judged
 from rules.sheet import Sheet, read_sheet
 from tests.support.base_sheet import MOVING, Changes, changed
-from tests.support.judging import judged_like_the_base
+from tests.support.judging import finding_like_the_base, judged_like_the_base
 
 
 @pytest.fixture(scope="session")
@@ -36,13 +36,9 @@ def judged(read: Callable[[Changes], Sheet]) -> Callable[[Changes], Judged]:
 
 
 @pytest.fixture(scope="session")
-def finding(judged: Callable[[Changes], Judged]) -> Callable[[str, Changes], Finding]:
+def finding(read: Callable[[Changes], Sheet]) -> Callable[[str, Changes], Finding]:
     """What one check says of the base sheet with some entries changed."""
-
-    def found(check: str, changes: Changes) -> Finding:
-        return next(finding for finding in judged(changes).findings if finding.check == check)
-
-    return found
+    return lambda check, changes: finding_like_the_base(read(changes), check)
 
 
 @pytest.fixture

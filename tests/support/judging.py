@@ -4,7 +4,9 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
-from rules.judging.judge import Judged, judge
+from rules.judging.banding import of_one_part
+from rules.judging.judge import Finding, Judged, judge
+from rules.judging.trade import trade
 from rules.measure.quantity import Units
 from rules.sheet import Sheet, read_sheet
 from sample_sheets import document
@@ -56,3 +58,22 @@ def judged_like_the_base(sheet: Sheet) -> Judged:
     That this gives the same as judging it whole is what tests/rules/judging/test_judge_again.py is about.
     """
     return judge(sheet, before=_base("steering.linkage" in sheet.answers))
+
+
+def finding_like_the_base(sheet: Sheet, check: str) -> Finding:
+    """What one check says of such a sheet, or the worst it says. What it does not rest on is put off.
+
+    But where other findings have a say in its words: a part may be among the weakest, and a failure may follow from a stop.
+    """
+    if check not in of_one_part():
+        before = _base("steering.linkage" in sheet.answers)
+        judged = judge(sheet, before=before, leaving=not_below(frozenset((check,))))
+        if check not in judged.worked.broken:
+            return next(finding for finding in judged.findings if finding.check == check)
+    return next(finding for finding in judged_like_the_base(sheet).findings if finding.check == check)
+
+
+@cache
+def not_below(checks: frozenset[str]) -> frozenset[str]:
+    """The values that none of these checks rests on."""
+    return frozenset(trade().values) - {need for check in checks for need in trade().needs(check)}
