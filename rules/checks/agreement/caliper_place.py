@@ -3,7 +3,7 @@
 from math import degrees, pi, radians, sin
 
 from rules.checks.agreement.tie import PRACTICE, impossible, odd
-from rules.graph.bands import AtMost, Limits
+from rules.graph.bands import AtLeast, AtMost, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, within
@@ -106,19 +106,41 @@ def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confi
     "caliper-round-its-rotor",
     step="caliper",
     title="Caliper and rotor thickness",
-    good="the caliper reaches outboard and inboard beyond half of the rotor, a pad and its own wall",
+    limits=AtLeast("mm", 10.0),
+    good="the caliper reaches outboard and inboard beyond half of the rotor and a new pad's friction material, and above its "
+    "edge by {good} or more",
     stop="it does not, on one side",
-    source=sources.GEOMETRY.saying("half of the rotor is the least there can be"),
+    source=(
+        sources.GEOMETRY.saying("half of the rotor and a pad are the least there can be"),
+        sources.COMMON_PRACTICE.saying("a bridge over the rotor's edge, with a gap under it, takes as much above it"),
+    ),
     grade="common practice",
 )
-def caliper_round_its_rotor(outboard_reach: Mm, made_for_thickness: Mm, caliper_inboard_reach: Mm | None) -> Judgement:
-    """How far a caliper stands out and in, against the rotor it closes on."""
-    text = "Outboard reach is {outboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
-    if not more_than(outboard_reach, made_for_thickness / 2):
-        return impossible(f"{text} Its outboard wall would stand inside the rotor.")
-    if caliper_inboard_reach is not None and not more_than(caliper_inboard_reach, made_for_thickness / 2):
-        text = "Inboard reach is {caliper_inboard_reach}; the caliper was made for a rotor of {made_for_thickness}."
-        return impossible(f"{text} Its inboard wall would stand inside the rotor.")
+def caliper_round_its_rotor(
+    outboard_reach: Mm,
+    made_for_thickness: Mm,
+    caliper_inboard_reach: Mm | None,
+    pad_thickness_new: Mm | None,
+    reach_above_rotor: Mm | None,
+    limits: AtLeast,
+) -> Judgement:
+    """How far a caliper stands out, in and above, against the rotor it closes on and the pads it holds."""
+    made_for, least = "the caliper was made for a rotor of {made_for_thickness}", made_for_thickness / 2
+    where = "the rotor"
+    if pad_thickness_new is not None:
+        made_for += ", and its pads are {pad_thickness_new} of friction material thick"
+        least, where = least + pad_thickness_new, "rotor or pad"
+    text = f"Outboard reach is {{outboard_reach}}; {made_for}."
+    if not more_than(outboard_reach, least):
+        return impossible(f"{text} Its outboard wall would stand inside {where}.")
+    if caliper_inboard_reach is not None and not more_than(caliper_inboard_reach, least):
+        text = f"Inboard reach is {{caliper_inboard_reach}}; {made_for}."
+        return impossible(f"{text} Its inboard wall would stand inside {where}.")
+    if reach_above_rotor is not None and limits.verdict(reach_above_rotor) == "stop":
+        text = (
+            "The caliper reaches {reach_above_rotor} beyond the rotor's edge, where its bridge goes over it with a gap."
+        )
+        return impossible(f"{text} That takes [3/8 in | 10 mm] at least.")
     return Judgement("good", text)
 
 

@@ -1,5 +1,7 @@
 """Do the entries of the job and the steering axis agree."""
 
+from math import inf
+
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
 from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
@@ -12,7 +14,7 @@ LENGTHS = (
     T("wheelbase-and-track", "Wheelbase and track", "job.wheelbase", "job.track",
       usual=(1.2, 2.3), never=(0.7, 4.0), why="a car is longer between its axles than it is wide"),
     T("centre-of-gravity-above-wheel-centre", "Centre of gravity and wheel centre", "job.centre_of_gravity_height",
-      "design_tyre_diameter", usual=(0.5, 0.99), other_called="the diameter of the tyre",
+      "design_tyre_diameter", usual=(0.5, 0.99), never=(0.4, inf), other_called="the diameter of the tyre",
       why="a car's centre of gravity lies above its wheel centres, at half of that, and seldom above its tyres"),
     T("pivots-suit-wheel", "Pivot spacing and wheel", "pivots.spacing", "wheel.diameter",
       usual=(0.5, 0.98), why="the two pivots stand in the wheel, or one of them just above the tyre"),

@@ -13,6 +13,7 @@ from rules.measure.marks import Thread
 from rules.measure.units import Mm, Rad
 from rules.sheet.bolts import ScrewedInto
 from rules.sheet.confirmed import Confirmed
+from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.upright import HubBoltAccess
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
@@ -103,7 +104,7 @@ def hub_bolts_one_by_one(
     "hub-bolts-outside-body",
     step="hub",
     title="Hub bolts and the hub's body",
-    good="the bolts that two spacings place stand outside the hub's body",
+    good="the bolts stand wholly outside the hub's body",
     stop="they stand inside it",
     source=sources.GEOMETRY,
     grade="common practice",
@@ -113,15 +114,21 @@ def hub_bolts_outside_body(
     mount_height: Mm | None,
     hub_body_diameter: Mm | None,
     hub_bolts_stand: BoltPlaces | None,
+    mount_bolt_thread: Thread | None,
+    held_together_by: HeldTogetherBy | None,
 ) -> Judgement:
-    """The ears that the bolts go through stand round the body. Bolts on a circle, or placed one by one, have their own check."""
-    if hub_body_diameter is None or hub_bolts_stand is None or hub_bolts_stand.in_a_circle:
-        raise DoesNotApply("spacings of the bolts and the hub's body are not all entered")
+    """The ears that the bolts go through stand round the body, bolts with their whole thickness. On a snout no ears do."""
+    if hub_body_diameter is None or hub_bolts_stand is None:
+        raise DoesNotApply("places of the bolts and the hub's body are not all entered")
+    if held_together_by == "a nut on a fixed snout":
+        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
     figures = {"near": (hub_bolts_stand.from_spindle, "mm"), "body": (hub_body_diameter / 2, "mm")}
-    text = (
-        "By {mount_width} and {mount_height} each bolt stands {near} from the middle, and the hub's body reaches {body}"
-    )
-    if more_than(hub_bolts_stand.from_spindle, hub_body_diameter / 2):
+    by = "Each bolt" if hub_bolts_stand.in_a_circle else "By {mount_width} and {mount_height} each bolt"
+    text = f"{by} stands {{near}} from the middle, and the hub's body reaches {{body}}"
+    thick = 0.0
+    if mount_bolt_thread is not None:
+        text, thick = f"{text}; the bolts are {mount_bolt_thread.text}", mount_bolt_thread.diameter
+    if more_than(hub_bolts_stand.from_spindle - thick / 2, hub_body_diameter / 2):
         return Judgement("good", f"{text}.", figures=figures)
     return replace(impossible(f"{text}: the bolts would stand in it."), figures=figures)
 

@@ -309,7 +309,7 @@ def tie_rod_rating_and_reach(
     "yield-suits-metal",
     step="upright",
     title="Yield on the certificate and metal",
-    limits=AtMost("1", 1.8, 3.0, other={"least": (0.95, "1")}),
+    limits=AtMost("1", 1.8, 2.4, other={"least": (0.95, "1")}),
     good="{least} to {good} x the published figure of that metal",
     watch="to {watch} x, or less than {least} x",
     stop="more than {watch} x",

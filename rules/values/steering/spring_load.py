@@ -70,6 +70,8 @@ def spring_squeeze(spring: Spring, shock_at_ride: Mm) -> Mm:
     80.0
     """
     if given(spring, "rate") is None:
+        if any(given(spring, key) is not None for key in ("preload", "free_length", "solid_length")):
+            raise Waits("spring.rate")  # a spring is begun, so whether it holds the corner up is asked
         raise NotJudged(NO_SPRING, "spring.rate")
     need(spring, "preload", "shock_longest")
     return spring.preload + spring.shock_longest - shock_at_ride

@@ -118,7 +118,7 @@ lower-leg-suits-metal: 0.5 0.98 | 0.49 0.99 |
 steering-arm-leg-suits-metal: 0.5 0.98 | 0.49 0.99 |
 caliper-bracket-leg-suits-metal: 0.5 0.98 | 0.49 0.99 |
 tie-rod-rating-and-reach: 130 255 | 128.7 257.55 |
-yield-suits-metal: 1.8 | 1.818 3 | 3.03
+yield-suits-metal: 1.8 | 1.818 2.4 | 2.424
 pistons-along-pad: 0.45 0.88 | 0.44 0.89 1 | 1.01
 pads-on-rotor: 2 | 2.02 5 | 5.05
 bump-rubber: 0.4 0.9 | 0.39 0 0.91 1 | -0.01 1.01

@@ -83,6 +83,8 @@ WRITTEN = {
         "Change pads sooner, or use a rotor of the thickness the caliper was made for: a piston that leaves its seal loses all "
         "brakes on that circuit. Never stack worn pads or spacers behind new ones.",
         "Raise it, or know why not.",
+        "A thinner tube, longer spacers, or an arm end that reaches out from between the lugs, entered as housing reach.",
+        "Longer misalignment spacers beside the ball, and lugs as far apart; or less travel or lock.",
     ),
     MORE_METAL: (
         "A beam on the back, a deeper beam, or thicker plate.",
@@ -135,10 +137,13 @@ WRITTEN = {
         "More torque only if the maker allows it; larger or more studs, a wider circle; clean flat faces.",
         "Nuts with smaller heads, or another wheel: none can be tightened.",
         "Use a bracket on both sides, or a washer or head larger than the housing bore.",
+        "Use a bracket on both sides, or a washer or head larger than the housing bore, and say so.",
         "Use a thicker rotor. Never machine to or below the stamped minimum.",
         "misalignment spacers or a joint that allows more",
     ),
     WORKED_OUT: (
+        "Hold each inner pivot in tabs of its own, with no tube between them here: up to {front} to the rear of the front pivot, "
+        "and up to {rear} forward of the rear one, the shock passes between them.",
         "more",
         "less",
         "At least {short} more room is wanted.",

@@ -34,7 +34,6 @@ BEGINS = {
     ("pivots.castor", "castor-usual"): TAPED,
     ("pivots.ground_offset", "upper-pivot-clears-barrel"): TAPED,
     ("pivots.ground_offset", "upper-pivot-clears-plate"): TAPED,
-    ("spring.rate", "spring-carries-corner"): "the rate is what asks whether the spring holds the corner up",
     ("tyre.smallest", "tyre-speed"): "the largest tyre's speed symbol, which then counts, is a published figure",
     ("steering.rack_moves", "rack-way"): "the way the rack moves is what asks whether that is the right one",
     ("wheel.nut_pocket", "assembly-wheel-nuts"): "the width of the pocket is what asks whether a socket goes in",

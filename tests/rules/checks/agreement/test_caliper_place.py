@@ -59,9 +59,16 @@ def test_a_caliper_stands_60_to_115_degrees_from_straight_up(clock: float, verdi
 
 
 @pytest.mark.parametrize(
-    ("outboard", "inboard", "verdict"),
-    # A rotor of 22 mm: half of it is 11.
-    [(11.1, None, "good"), (11.1, 11.1, "good"), (11.0, 60.0, "stop"), (44.0, 11.0, "stop"), (44.0, 11.1, "good")],
-)
-def test_a_caliper_reaches_beyond_its_rotor_on_both_sides(outboard: float, inboard: float | None, verdict: str) -> None:
-    assert the_check("caliper-round-its-rotor")(outboard, 22.0, inboard).verdict == verdict
+    ("outboard", "inboard", "pad", "above", "verdict"),
+    # A rotor of 22 mm: half of it is 11, with a pad of 12 it is 23.
+    [
+        (11.1, None, None, None, "good"), (11.1, 11.1, None, 22.0, "good"), (11.0, 60.0, None, None, "stop"),
+        (44.0, 11.0, None, None, "stop"), (44.0, 11.1, None, None, "good"),
+        (23.1, 23.1, 12.0, None, "good"), (23.0, 60.0, 12.0, None, "stop"), (44.0, 23.0, 12.0, None, "stop"),
+        (44.0, 44.0, 12.0, 10.0, "good"), (44.0, 44.0, 12.0, 9.9, "stop"),
+    ],
+)  # fmt: skip
+def test_a_caliper_reaches_round_its_rotor_and_pads(
+    outboard: float, inboard: float | None, pad: float | None, above: float | None, verdict: str
+) -> None:
+    assert the_check("caliper-round-its-rotor")(outboard, 22.0, inboard, pad, above).verdict == verdict

@@ -47,8 +47,9 @@ A36 = {"upright.material": "a36 plate"}
         ("tyre-load-agrees", {"tyre.load_capacity": "299 kg"}, "watch"),
         ("speed-symbol-agrees", {"tyre.speed_symbol": "Q"}, "good"),
         ("speed-symbol-agrees", {"tyre.speed_symbol": "S"}, "stop"),
-        ("spoke-room-inside-wheel", {"wheel.spoke_room": "110 mm"}, "good"),
-        ("spoke-room-inside-wheel", {"wheel.spoke_room": "111 mm"}, "stop"),
+        ("spoke-room-inside-wheel", {"wheel.spoke_room": "98 mm"}, "good"),  # 110 to the outer lip, a pad of 12
+        ("spoke-room-inside-wheel", {"wheel.spoke_room": "104 mm"}, "watch"),
+        ("spoke-room-inside-wheel", {"wheel.spoke_room": "105 mm"}, "stop"),
         ("spoke-room-inside-wheel", {"wheel.spoke_room": "-130 mm"}, "good"),
         ("spoke-room-inside-wheel", {"wheel.spoke_room": "-131 mm"}, "stop"),
         # 0.82 x 135 = 110.7, 0.95 x 135 = 128.25.
@@ -140,7 +141,8 @@ A36 = {"upright.material": "a36 plate"}
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "409 MPa"}, "good"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "410 MPa"}, "watch"),
         ("yield-suits-metal", {**A36, "upright.certificate_yield": "216 MPa"}, "watch"),
-        ("yield-suits-metal", {**A36, "upright.certificate_yield": "683 MPa"}, "stop"),
+        ("yield-suits-metal", {**A36, "upright.certificate_yield": "546 MPa"}, "watch"),
+        ("yield-suits-metal", {**A36, "upright.certificate_yield": "547 MPa"}, "stop"),
         ("one-metal", {**A36, "plate.metal": "mild steel plate"}, "good"),
         ("one-metal", {**A36, "plate.metal": "4130"}, "stop"),
         ("one-metal", {"upright.material": "4130 normalised", "weld_lower.metal": "4130"}, "good"),

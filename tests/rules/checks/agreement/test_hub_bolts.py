@@ -64,13 +64,23 @@ def test_two_bolts_opposite_each_other_stand_all_round() -> None:
     assert _found("hub-bolts-one-by-one", two).verdict == "good"
 
 
+CIRCLE = {"hub.mount_circle": "130 mm", "hub.mount_width": None, "hub.mount_height": None}
+SNOUT = {"hub.held_together_by": "a nut on a fixed snout"}
+
+
 @pytest.mark.parametrize(
     ("check", "changes", "verdict"),
     [
-        # Half of 84 and of 86 mm: root(42^2 + 43^2) = 60.11 mm from the middle, so a body of 120.2.
+        # Half of 84 and of 86 mm: root(42^2 + 43^2) = 60.11 mm from the middle, so with half of a bolt of 12 a body of 108.2.
         ("hub-bolts-outside-body", {}, "good"),
-        ("hub-bolts-outside-body", {"hub.body_diameter": "120.1 mm"}, "good"),
-        ("hub-bolts-outside-body", {"hub.body_diameter": "120.4 mm"}, "stop"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "108.1 mm"}, "good"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "108.4 mm"}, "stop"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "120.1 mm", "hub.mount_bolt_thread": None}, "good"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "120.4 mm", "hub.mount_bolt_thread": None}, "stop"),
+        # On a circle of 130 mm: 65 less 6.
+        ("hub-bolts-outside-body", {**CIRCLE, "hub.body_diameter": "117.9 mm"}, "good"),
+        ("hub-bolts-outside-body", {**CIRCLE, "hub.body_diameter": "118.1 mm"}, "stop"),
+        ("hub-bolts-outside-body", {**SNOUT, "hub.body_diameter": "150 mm"}, "does not apply"),
         ("hub-bolts-outside-body", {"hub.body_diameter": None}, "does not apply"),
         # Mounting face 60 behind the hub face, flange 10 thick: ears of 50 would touch it.
         ("hub-ears-along-hub", {"hub.mount_flange_thickness": "49.8 mm"}, "good"),

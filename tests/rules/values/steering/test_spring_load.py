@@ -166,3 +166,13 @@ def test_no_shock_is_as_short_as_its_ends_stand_apart(
     on_one_place = {"spring.frame_end_from_centre": "620 mm", "spring.frame_end_height": "300 mm"}
     found = finding("shock-spare", {**moving, **on_one_place})
     assert found.verdict == "stop" and found.change.startswith("Put right the shock's two ends")
+
+
+@pytest.mark.parametrize("begun", ["spring.preload", "spring.free_length", "spring.solid_length"])
+def test_a_spring_that_is_begun_waits_for_its_rate(
+    finding: Callable[[str, dict[str, object]], Finding], moving: dict[str, object], begun: str
+) -> None:
+    none = {"spring.rate": None, "spring.preload": None, "spring.free_length": None, "spring.solid_length": None}
+    assert finding("spring-carries-corner", {**moving, **none}).verdict == "not judged"
+    found = finding("spring-carries-corner", {**moving, **none, begun: SPRING[begun]})
+    assert found.verdict == "waiting" and "spring.rate" in found.waits_for
