@@ -10,7 +10,6 @@ from dataclasses import dataclass, replace
 from rules.corner.part import Part
 from rules.drawn.corner_parts import looks, parts_of
 from rules.drawn.full_size.board import Board
-from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, Pen, View, bounds
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
@@ -26,6 +25,7 @@ from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, unit
 from rules.motion.points import FORWARD, UP
 from rules.sheet.upright import Beam, BeamCut
+from rules.shop.layout import LOWER_MARKS, SPACING_MARK, UPPER_MARKS
 from rules.solids.shapes import Bore, Prism
 
 PIECES = (
@@ -69,7 +69,7 @@ def arrangement(
     One row where all fit into one. First the views that stand in projection, then section, auxiliary view and picture. No rows
     while neither plate nor pivots can be placed. Third angle: a view stands on the side it is seen from.
     """
-    known, figures = judged.worked.known, FigureWriter.of(judged)
+    known = judged.worked.known
     made = {name: part for name, part in parts_of(known).items() if name in PIECES}
     beside = {name: part for name, part in parts_of(known).items() if name in _BESIDE}
     middle = _wheel_centre(known)
@@ -81,7 +81,6 @@ def arrangement(
             continue
         rows = _rows(
             known,
-            figures,
             made,
             beside,
             middle,
@@ -127,7 +126,6 @@ def _wheel_centre(wheel_centre_height: Mm) -> Vector | None:
 
 def _rows(
     known: Known,
-    figures: FigureWriter,
     made: dict[str, Part],
     beside: dict[str, Part],
     middle: Vector,
@@ -137,16 +135,16 @@ def _rows(
     third_angle: bool,
     picture_side: float,
 ) -> tuple[tuple[ArrangedView, ...], ...]:
-    outside = ArrangedView("from outside the car", _outside(known, figures, made, beside, middle, scale))
+    outside = ArrangedView("from outside the car", _outside(known, made, beside, middle, scale))
     section = ArrangedView("section A-A", _section(known, made, beside, middle, scale))
     picture = ArrangedView("from behind and above, no scale", isometric([*made.values()], picture_side, picture_side))
     # What hangs on the axis is seen best square to it, all else from the back.
-    auxiliary = _auxiliary(known, figures, made, middle, scale, [item for item in listed if item.on_axis])
+    auxiliary = _auxiliary(known, made, middle, scale, [item for item in listed if item.on_axis])
     shown = auxiliary.numbers if auxiliary else ()
     rest = [item for item in listed if item.number not in shown]
     inside = _plain(made, beside, FROM_INSIDE.through(middle), scale, rest)
     rest = [item for item in rest if item.number not in inside.numbers]
-    front = _front(known, figures, made, beside, middle, scale, rest)
+    front = _front(known, made, beside, middle, scale, rest)
     # The front view has outboard to its right; a view from there stands right of it in third angle, left of it in first.
     row = (inside, front, outside) if third_angle else (outside, front, inside)
     below = (section, *([auxiliary] if auxiliary else []), picture)
@@ -217,7 +215,6 @@ def _plain(
 
 def _front(
     known: Known,
-    figures: FigureWriter,
     made: dict[str, Part],
     beside: dict[str, Part],
     middle: Vector,
@@ -227,7 +224,7 @@ def _front(
     board, view = Board(), FROM_FRONT.through(middle)
     _beside(board, beside.values(), view, scale)
     numbers = _numbered(board, _pieces(board, made.values(), view, scale), view, scale, wanted)
-    _heights(known, board=board, figures=figures, scale=scale)
+    _heights(known, board=board, scale=scale)
     board.settle()
     return ArrangedView("front", View(board.items, bounds(board.items)), numbers)
 
@@ -241,7 +238,6 @@ def _heights(
     hub_face_offset: Mm,
     *,
     board: Board,
-    figures: FigureWriter,
     scale: float,
 ) -> None:
     """Both pivots from hub face and wheel-centre line."""
@@ -251,15 +247,13 @@ def _heights(
     left = box.left - _LANE
     board.line((left - 3, 0.0), (face + 8, 0.0), pen="centre")
     board.line((face, lower[1] - 4), (face, upper[1] + 4), pen="thin")
-    board.up((left, 0.0), upper, left, figures.exact(upper_above_spindle))
-    board.up((left, 0.0), lower, left, figures.exact(lower_below_spindle))
-    board.across((face, upper[1]), upper, box.top + _LANE, figures.exact(hub_face_offset - upper_pivot_offset))
-    board.across((face, lower[1]), lower, box.bottom - _LANE, figures.exact(hub_face_offset - lower_pivot_offset))
+    board.up((left, 0.0), upper, left, UPPER_MARKS.up)
+    board.up((left, 0.0), lower, left, LOWER_MARKS.up)
+    board.across((face, upper[1]), upper, box.top + _LANE, UPPER_MARKS.across)
+    board.across((face, lower[1]), lower, box.bottom - _LANE, LOWER_MARKS.across)
 
 
-def _outside(
-    known: Known, figures: FigureWriter, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float
-) -> View:
+def _outside(known: Known, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float) -> View:
     board, view = Board(), FROM_OUTSIDE.through(middle)
     # A bolt's end stands in its hole, its head behind: the hole is what shows where it goes.
     _pieces(board, (part for name, part in made.items() if name != "hub bolts"), view, scale)
@@ -275,7 +269,7 @@ def _outside(
         board.line((0.0, y), (5.0, y), pen="thin")
         board.arrowhead((5.0, y), 0.0)
         board.words((6.5, y), "A", size=WORDS)
-    _fore_and_aft(known, board=board, figures=figures, scale=scale)
+    _fore_and_aft(known, board=board, scale=scale)
     board.settle()
     return View(board.items, bounds(board.items))
 
@@ -298,20 +292,19 @@ def _fore_and_aft(
     lower_below_spindle: Mm,
     *,
     board: Board,
-    figures: FigureWriter,
     scale: float,
 ) -> None:
     box = bounds(board.shapes)
-    for ahead, y, level in (
-        (upper_pivot_ahead, upper_above_spindle, box.top + _LANE),
-        (lower_pivot_ahead, -lower_below_spindle, box.bottom - _LANE),
+    for ahead, y, level, marks in (
+        (upper_pivot_ahead, upper_above_spindle, box.top + _LANE, UPPER_MARKS),
+        (lower_pivot_ahead, -lower_below_spindle, box.bottom - _LANE, LOWER_MARKS),
     ):
         if abs(ahead) > 0.05:
-            board.across((0.0, y / scale), (-ahead / scale, y / scale), level, figures.exact(ahead))
+            board.across((0.0, y / scale), (-ahead / scale, y / scale), level, marks.fore_and_aft)
 
 
 def _auxiliary(
-    known: Known, figures: FigureWriter, made: dict[str, Part], middle: Vector, scale: float, wanted: Iterable[ListItem]
+    known: Known, made: dict[str, Part], middle: Vector, scale: float, wanted: Iterable[ListItem]
 ) -> ArrangedView | None:
     ends = _axis_in_space(known)
     if ends is None:
@@ -323,9 +316,8 @@ def _auxiliary(
     (x1, y1), (x2, y2) = view.flat(lower), view.flat(upper)
     board.line((x1 / scale, y1 / scale - 8), (x2 / scale, y2 / scale + 8), pen="centre")
     box = bounds(board.shapes)
-    _spacing(
-        known, board=board, figures=figures, ends=((x1 / scale, y1 / scale), (x2 / scale, y2 / scale)), left=box.left
-    )
+    lower_end, upper_end = (x1 / scale, y1 / scale), (x2 / scale, y2 / scale)
+    board.along(lower_end, upper_end, lower_end[0] - box.left + _LANE, SPACING_MARK)
     board.settle()
     return ArrangedView("square to the axis", View(board.items, bounds(board.items)), numbers)
 
@@ -344,14 +336,6 @@ def _axis_in_space(
         (lower_pivot_ahead, lower_pivot_offset, -lower_below_spindle),
         (upper_pivot_ahead, upper_pivot_offset, upper_above_spindle),
     )
-
-
-@reads
-def _spacing(
-    pivots_spacing: Size, *, board: Board, figures: FigureWriter, ends: tuple[Point, Point], left: float
-) -> None:
-    aside = ends[0][0] - left + _LANE
-    board.along(*ends, aside, figures.exact(pivots_spacing))
 
 
 # Section

@@ -159,11 +159,11 @@ def _drawn(piece: CutPiece, figures: FigureWriter, scale: float) -> Board:
     else:
         _hole_places(board, profile, at, figures)
     lowest, leftmost = (min(axis) / scale for axis in zip(*((y, x) for x, y, _ in profile.points), strict=True))
-    board.across(
-        (left, bottom), (right, bottom), min(lowest, bottom) - _LANE, figures.exact(outline.right - outline.left)
-    )
+    under = min(lowest, bottom) - (2 * _LANE if lowest < bottom - TOUCHING else _LANE)  # a tab's words stand between
+    board.across((left, bottom), (right, bottom), under, figures.exact(outline.right - outline.left))
     _tabs(board, profile, at, figures)
-    board.up((left, bottom), (left, top), leftmost - _LANE, figures.exact(outline.top - outline.bottom))
+    side, beside = (right, right + _LANE) if leftmost < left - TOUCHING else (left, left - _LANE)  # away from tabs
+    board.up((side, bottom), (side, top), beside, figures.exact(outline.top - outline.bottom))
     _narrow_foot(board, profile, at, figures)
     _cut_corner(board, profile, at, figures)
     _radii(board, piece.profile, at, figures)

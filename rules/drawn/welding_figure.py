@@ -1,9 +1,7 @@
-"""The upright as a welder sees it, reduced: from the front, from the hub side, and square to the steering axis.
+"""The upright as a welder sees it, reduced: from the front and from the hub side. Left piece; right is its mirror image.
 
-Left piece; right is its mirror image.
-
-Only what the sheet knows is drawn. Figures are the full-size ones, as a tape shows them;
-the shapes are reduced by the stated scale.
+Only what the sheet knows is drawn. Dimensions have the marks of the fixture's table below, where their figures stand. The spacing
+along the steering axis is no true length in either view: it is on the general arrangement.
 """
 
 from collections.abc import Mapping, Sequence
@@ -12,20 +10,19 @@ from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.drawn.corner_parts import looks, parts_of
-from rules.drawn.full_size.auxiliary import axis_ends, square_to_the_axis
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.corner import OnBoard, draw_parts
-from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import WORDS, PaperBox, PaperWords, Stroke, View, bounds
 from rules.drawn.pieces import hub_plate
 from rules.drawn.reductions import REDUCTIONS
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
-from rules.judging.reader import Known, Size, reads, with_estimates
+from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.sheet.welds import PadsStand
+from rules.shop.layout import CASTOR_MARK, FACE_MARK, INCLINATION_MARK, LOWER_MARKS, UPPER_MARKS
 from rules.shop.weld_map import joints
 
 _LANE = 7.0
@@ -36,28 +33,25 @@ _FACE = 55.0
 """mm, half the height drawn of the hub face. It says "here", not "this big"."""
 
 
-def figures(judged: Judged, width: float, height: float) -> tuple[float, View, View, View] | None:
+def figures(judged: Judged, width: float, height: float) -> tuple[float, View, View] | None:
     """The scale and the views, at the largest scale at which they fit side by side in so many mm of paper.
 
-    From the front, from the hub side, and square to the steering axis; the last is empty while the pivots are not known.
-
-    None while neither the hub face nor a pivot can be placed.
+    From the front and from the hub side. None while neither the hub face nor a pivot can be placed.
     """
-    known, figures = with_estimates(judged.worked), FigureWriter.of(judged)
+    known = judged.worked.known
     if not _can_be_placed(known):
         return None
     welds, drawn = {joint.which: joint.number for joint in joints(judged)}, None
     for scale in REDUCTIONS[1:]:
         boards = (
-            _from_the_front(known, figures, scale),
-            _from_the_hub_side(known, figures, scale, welds.get("beam")),
-            _square_to_the_axis(known, figures, scale),
+            _from_the_front(known, scale),
+            _from_the_hub_side(known, scale, welds.get("beam")),
         )
         # Words take room too, and time to place: what is too large without them does without.
         rough = [bounds(board.shapes) for board in boards if board.shapes]
         if scale < REDUCTIONS[-1] and not _fit(rough, width, height):
             continue
-        drawn = (scale, _view(boards[0]), _view(boards[1]), _view(boards[2]))
+        drawn = (scale, _view(boards[0]), _view(boards[1]))
         if _fit([view.frame for view in drawn[1:] if view.items], width, height):
             break
     return drawn
@@ -87,17 +81,15 @@ def _can_be_placed(flange_to_mount_face: Mm | None, lower_pivot_from_hub_face: M
 
 
 class _Pivot(NamedTuple):
-    """A pivot that can be placed: where it is on paper, the radius of its housing there, and what it is figured with."""
+    """A pivot that can be placed: where it is on paper, and the radius of its housing there."""
 
     x: float
     y: float
     reach: float
-    across: float
-    height: float
 
 
 def _pivot(across: float, way: float, height: float, up: float, radius: float | None, scale: float) -> _Pivot:
-    return _Pivot(way * across / scale, up * height / scale, (radius or _SYMBOL) / scale, across, height)
+    return _Pivot(way * across / scale, up * height / scale, (radius or _SYMBOL) / scale)
 
 
 @reads
@@ -147,12 +139,6 @@ FROM_HUB = (
     OnBoard("upper joint housing", pen="hidden", covers=False),
     OnBoard("lower joint housing", pen="hidden", covers=False),
 )
-SQUARE_TO_AXIS = (
-    OnBoard("upper lugs"),
-    OnBoard("lower lugs"),
-    OnBoard("upper joint housing"),
-    OnBoard("lower joint housing"),
-)
 """What is welded together and what its pivots hang on, what is covered first first. Cut: through the wheel centre."""
 
 
@@ -177,7 +163,7 @@ def _mount_face(flange_to_mount_face: Mm) -> float | None:
     return flange_to_mount_face
 
 
-def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> Board:
+def _from_the_front(known: Known, scale: float) -> Board:
     """x: outboard of the hub face, y: above the wheel centre, both on paper."""
     board = Board()
     face = _FACE / scale
@@ -195,16 +181,16 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> Board:
     _draw_pivots(board, lower, upper)
     body = bounds(board.shapes)
     if mount is not None:
-        board.across((0.0, face), (-mount / scale, face), body.top + _LANE, figures.short_length(mount))
-    for pivot, way, level, lane in (
-        (lower, -1, body.bottom - _LANE, _LOWER_LANE),
-        (upper, 1, body.top + 2 * _LANE, _UPPER_LANE),
+        board.across((0.0, face), (-mount / scale, face), body.top + _LANE, FACE_MARK)
+    for pivot, way, level, lane, marks in (
+        (lower, -1, body.bottom - _LANE, _LOWER_LANE, LOWER_MARKS),
+        (upper, 1, body.top + 2 * _LANE, _UPPER_LANE, UPPER_MARKS),
     ):
         if pivot:
-            board.across((0.0, way * face), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
-            board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, figures.short_length(pivot.height))
+            board.across((0.0, way * face), (pivot.x, pivot.y), level, marks.across)
+            board.up((0.0, 0.0), (pivot.x, pivot.y), body.left - lane * _LANE, marks.up)
     if lower and upper:
-        _inclination(known, board=board, figures=figures, lower=lower, upper=upper)
+        _inclination(known, board=board, lower=lower, upper=upper)
     _lug_welds(known, board=board, lower=lower, upper=upper, feet=feet, scale=scale)
     board.label((0.0, 0.7 * face), "hub face")
     if mount is not None:
@@ -213,10 +199,10 @@ def _from_the_front(known: Known, figures: FigureWriter, scale: float) -> Board:
 
 
 @reads
-def _inclination(inclination: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, upper: _Pivot) -> None:
+def _inclination(inclination: Rad, *, board: Board, lower: _Pivot, upper: _Pivot) -> None:
     (x1, y1, *_), (x2, y2, *_) = lower, upper
     if abs(y2 - y1) > 1:
-        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(inclination))
+        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), INCLINATION_MARK)
 
 
 @reads
@@ -294,7 +280,7 @@ def _room_of(part: Part | None, view: Viewpoint, scale: float) -> PaperBox:
     return bounds([Stroke(tuple((x / scale, y / scale) for x, y in run)) for run in runs])
 
 
-def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_weld: int | None = None) -> Board:
+def _from_the_hub_side(known: Known, scale: float, beam_weld: int | None = None) -> Board:
     """x: to the right with front at the left, y: above the wheel centre, both on paper."""
     board = Board()
     parts = parts_of(known)
@@ -322,11 +308,14 @@ def _from_the_hub_side(known: Known, figures: FigureWriter, scale: float, beam_w
     board.line((left, 0.0), (right, 0.0), pen="centre")
     board.line((0.0, bottom), (0.0, top), pen="centre")
     body = bounds(board.shapes)
-    for pivot, level in ((lower, body.bottom - 0.6 * _LANE), (upper, body.top + 0.6 * _LANE)):
+    for pivot, level, marks in (
+        (lower, body.bottom - 0.6 * _LANE, LOWER_MARKS),
+        (upper, body.top + 0.6 * _LANE, UPPER_MARKS),
+    ):
         if pivot and abs(pivot.x) > 0.01:
-            board.across((0.0, pivot.y), (pivot.x, pivot.y), level, figures.short_length(pivot.across))
+            board.across((0.0, pivot.y), (pivot.x, pivot.y), level, marks.fore_and_aft)
     if lower and upper:
-        _castor(known, board=board, figures=figures, lower=lower, upper=upper)
+        _castor(known, board=board, lower=lower, upper=upper)
     _to_the_front(board, min(left, beside - _ARROW - 3), 0.8 * bottom)
     return board
 
@@ -343,36 +332,10 @@ def _to_the_front(board: Board, tip: float, height: float) -> None:
 
 
 @reads
-def _castor(castor: Rad, *, board: Board, figures: FigureWriter, lower: _Pivot, upper: _Pivot) -> None:
+def _castor(castor: Rad, *, board: Board, lower: _Pivot, upper: _Pivot) -> None:
     (x1, y1, *_), (x2, y2, *_) = lower, upper
     if abs(y2 - y1) > 1:
-        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), figures.angle(castor))
-
-
-def _square_to_the_axis(known: Known, figures: FigureWriter, scale: float) -> Board:
-    """x: to the right with front at the left; the spacing of the pivots is true length in this view alone."""
-    board = Board()
-    ends = axis_ends(known)
-    if ends is not None:
-        (x2, y2), (x1, y1) = ((x / scale, y / scale) for x, y in ends)
-        upper, lower = _reaches(known, scale=scale) or (0.0, 0.0)
-        if seen_from := square_to_the_axis(known):
-            draw_parts(board, parts_of(known), SQUARE_TO_AXIS, seen_from, scale)
-        _draw_pivots(board, _Pivot(x1, y1, lower, 0.0, 0.0), _Pivot(x2, y2, upper, 0.0, 0.0))
-        _spacing(known, board=board, figures=figures, ends=((x1, y1), (x2, y2)), reach=max(upper, lower))
-    return board
-
-
-@reads
-def _reaches(upper_radius: Size | None, lower_radius: Size | None, *, scale: float) -> tuple[float, float] | None:
-    return (upper_radius or _SYMBOL) / scale, (lower_radius or _SYMBOL) / scale
-
-
-@reads
-def _spacing(
-    pivots_spacing: Size, *, board: Board, figures: FigureWriter, ends: tuple[Point, Point], reach: float
-) -> None:
-    board.along(*ends, reach + 1.3 * _LANE, figures.short_length(pivots_spacing))
+        board.lean((x1, y1), atan2(x1 - x2, y2 - y1), 0.62 * (y2 - y1), CASTOR_MARK)
 
 
 _UPPER_LANE, _LOWER_LANE = 1, 2

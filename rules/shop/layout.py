@@ -7,6 +7,7 @@ direction stands in words, never as a sign.
 from collections.abc import Iterator
 from dataclasses import dataclass
 from math import ceil
+from typing import NamedTuple
 
 from rules.graph.bands import AtLeast
 from rules.judging.judge import Judged, and_list, shown, why_not
@@ -80,7 +81,40 @@ PLACES = (
 FIXTURE = tuple(
     place for place in PLACES if place.again or place.name in ("plate-face-from-hub-face", "upper-pivot-height")
 )
-"""What is set in the fixture, and measured again on the tacked and the welded part where it can move."""
+"""What is set in the fixture, and measured again on the tacked and the welded part where it can move: F1, F2 and so on."""
+
+
+def figure_mark(wanted: Name) -> str:
+    """What drawings call a figure of the fixture's table, where alone it is written, and with it where it is measured.
+
+    >>> figure_mark(name("pivots.castor"))
+    'F10'
+    """
+    return f"F{[place.value for place in FIXTURE].index(wanted) + 1}"
+
+
+class PivotMarks(NamedTuple):
+    """The marks of a pivot's figures: inboard of the hub face, up or down and fore and aft from the wheel centre."""
+
+    across: str
+    up: str
+    fore_and_aft: str
+
+
+LOWER_MARKS = PivotMarks(
+    figure_mark(name("lower_pivot_from_hub_face")),
+    figure_mark(name("pivots.lower_below_spindle")),
+    figure_mark(name("lower_pivot_ahead")),
+)
+UPPER_MARKS = PivotMarks(
+    figure_mark(name("upper_pivot_from_hub_face")),
+    figure_mark(name("upper_above_spindle")),
+    figure_mark(name("upper_pivot_ahead")),
+)
+FACE_MARK, SPACING_MARK = figure_mark(name("hub.flange_to_mount_face")), figure_mark(name("pivots.spacing"))
+INCLINATION_MARK, CASTOR_MARK = figure_mark(name("pivots.inclination")), figure_mark(name("pivots.castor"))
+WHERE_FIGURES_STAND = "F: figures in the fixture table of the welding sheet"
+
 
 CUT = (
     LayoutFigure("tie-rod", "Tie rod, joint to joint", name("tie_rod_length")),

@@ -8,6 +8,7 @@ from rules.drawn.items import items, not_drawn
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
 from rules.shop.checklist_line import BLANK
+from rules.shop.layout import WHERE_FIGURES_STAND
 from rules.shop.parts_list import metal
 from wizard.paper.drawing_items import draw_items, projection_symbol
 from wizard.paper.flow import Flow
@@ -82,7 +83,7 @@ def _title_block(
         (
             f"LEFT drawn; RIGHT is its mirror image. Front upright of {shown(_VEHICLE, judged) or BLANK}.",
             f"Plate {shown(_THICKNESS, judged) or BLANK}. Material {metal(judged)}",
-            f"Scale 1:{scale:g}; never measure off it",
+            f"Scale 1:{scale:g}; never measure off it. {WHERE_FIGURES_STAND}.",
         ),
         (
             f"Tolerances, trade custom: {TOLERANCES[judged.shown_in]}",

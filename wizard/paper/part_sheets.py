@@ -11,6 +11,7 @@ from rules.judging.judge import Judged
 from rules.judging.reader import answer, name
 from rules.measure.quantity import Units
 from rules.shop.checklist_line import BLANK
+from rules.shop.layout import LOWER_MARKS, UPPER_MARKS, WHERE_FIGURES_STAND
 from rules.shop.parts_list import PartsRow, metal
 from rules.shop.weld_map import joints
 from wizard.paper.drawing_items import draw_items
@@ -42,6 +43,9 @@ TOLERANCES: dict[Units, str] = {
     "metric": "edges +/- 0.5 mm, places of holes +/- 0.25 mm, holes +0.25 / -0 mm",
 }
 """Trade custom; no published source."""
+
+_PIVOT_MARKS = {"lower pivot": LOWER_MARKS, "upper pivot": UPPER_MARKS}
+_PIVOTS = f"P1 and P2: the pivots square through the plate, scribed and not cut. {WHERE_FIGURES_STAND}."
 
 
 @shop_paper
@@ -185,7 +189,9 @@ class _Table:
             if turned:
                 cells.append(f"{row.turned:.1f}" if row.turned % 90 else "")
             cells += [figures.bare(row.from_left), figures.bare(row.from_bottom)]
-            if piece.on_wheel_centre:
+            if marks := _PIVOT_MARKS.get(row.what):
+                cells += [marks.fore_and_aft, marks.up]
+            elif piece.on_wheel_centre:
                 across, up = row.from_centre
                 cells += [_way(across, "right", "left", figures), _way(up, "up", "down", figures)]
             self.rows.append(cells)
@@ -225,7 +231,7 @@ def _notes(judged: Judged, piece: CutPiece, figures: FigureWriter) -> Iterator[s
     if piece.on_wheel_centre:
         yield (
             f"Places are in {_SPELT[figures.units]} from two edges, and again from the wheel-centre lines."
-            f"{' P1 and P2: the pivots square through the plate, scribed and not cut.' if mark_rows(piece) else ''}"
+            f"{f' {_PIVOTS}' if mark_rows(piece) else ''}"
         )
     if any(slot.turned % 90 for slot in piece.profile.slots):
         yield "Deg: how far a slot's length is turned from level, to the left."

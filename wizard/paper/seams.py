@@ -51,13 +51,33 @@ def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
 
 
 def whole_words(items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> tuple[PaperItem, ...]:
-    """The items of a drawing with all words moved that none of these rectangles holds whole."""
-    cut = [item for item in items if isinstance(item, PaperWords) and not any(holds(room, item) for room in rooms)]
-    gone = {*cut, *(Stroke(words.led, "thin") for words in cut if words.led)}
+    """The items of a drawing with words moved that none of these rectangles holds whole, or only one that does not show what
+    they speak of: these where there is a clear place for them on one that does."""
+    words = [item for item in items if isinstance(item, PaperWords)]
+    cut = [item for item in words if not any(holds(room, item) for room in rooms)]
+    away = [
+        item
+        for item in words
+        if item.led and item not in cut and not any(holds(room, item) and _shows(room, item.led[0]) for room in rooms)
+    ]
+    gone = {*cut, *(Stroke(one.led, "thin") for one in cut if one.led)}
     kept = [item for item in items if item not in gone]
-    for words in cut:
-        kept += _moved(words, kept, rooms)
+    for one in cut:
+        kept += _moved(one, kept, rooms)
+    for one in away:
+        assert one.led
+        there = (one, Stroke(one.led, "thin"))
+        others = [item for item in kept if item not in there]
+        home = [room for room in rooms if _shows(room, one.led[0])]
+        moved = _moved(one, others, home)
+        if any(item.over_lines for item in moved if isinstance(item, PaperWords)) or not moved:
+            continue
+        kept = [*others, *moved]
     return tuple(kept)
+
+
+def _shows(room: PaperBox, at: Point) -> bool:
+    return room.left <= at[0] <= room.right and room.bottom <= at[1] <= room.top
 
 
 def _moved(words: PaperWords, items: Sequence[PaperItem], rooms: Sequence[PaperBox]) -> list[PaperItem]:

@@ -16,7 +16,7 @@ from rules.measure.said import in_units
 from rules.shop.cautions import cautions
 from rules.shop.checklist import BLANK, NO_MARKS, ChecklistLine, Marks, checklist, kept_marks
 from rules.shop.holds import HOLDS
-from rules.shop.layout import ANGLE_TOLERANCE, FIXTURE, LENGTH_TOLERANCE, LayoutFigure, target
+from rules.shop.layout import ANGLE_TOLERANCE, FIXTURE, LENGTH_TOLERANCE, LayoutFigure, figure_mark, target
 from rules.shop.weld_map import START_AND_STOP, Joint, in_common, joints, order_of_runs
 from rules.shop.weld_words import FOLLOW_THE_FILLER_MAKER, MACHINED_AFTER, VISUAL, least_legs
 from wizard.paper.checklist_text import VEHICLE
@@ -51,7 +51,7 @@ _SYMBOL_ROW = 11.4
 """mm: the height of a row with a weld symbol in it."""
 
 
-FiguresAtScale = Callable[[float], tuple[float, View, View, View] | None]
+FiguresAtScale = Callable[[float], tuple[float, View, View] | None]
 """Scale and views of the figure in so many mm of width, None while nothing can be placed."""
 
 
@@ -135,7 +135,9 @@ class _Sheet:
         views = [view for view in views if view.items]
         height = max(view.frame.height for view in views)
         flow.heading(f"LEFT piece, scale 1:{scale:g}. RIGHT is its mirror image.", height + 4 * line_height())
-        flow.paragraph("Never measure off it; figures by tape. From the front, from the hub side, square to the axis.")
+        flow.paragraph(
+            "Never measure off it: F1, F2 and so on are in the fixture table. From the front, from the hub side."
+        )
         top = flow.y - 1.5
         gap = (flow.area.width - sum(view.frame.width for view in views)) / (len(views) + 1)
         left = flow.area.left + gap
@@ -225,11 +227,13 @@ class _Sheet:
         for place in FIXTURE:
             words = _SHORT.get(place.name) or place.again
             tacked, welded = self._measured("hold", place), self._measured("after", place)
-            rows.append((words, self._target(place), "", "", *tacked, *welded))
+            rows.append((figure_mark(place.value), words, self._target(place), "", "", *tacked, *welded))
         tie_rod = [line for line in self.lines.values() if line.id.startswith("hand-over.tie-rod")]
-        rows += [(line.text, line.target, *[""] * 6) for line in tie_rod]
-        heading = ("What", "Target", "Set L", "Set R", "Tack L", "Tack R", "Weld L", "Weld R")
-        flow.table((50, 46, 15, 15, 15.7, 15.7, 16.6, 16.6), heading, rows, _WRITING)
+        rows += [
+            (f"F{number}", line.text, line.target, *[""] * 6) for number, line in enumerate(tie_rod, len(rows) + 1)
+        ]
+        heading = ("No.", "What", "Target", "Set L", "Set R", "Tack L", "Tack R", "Weld L", "Weld R")
+        flow.table((8.6, 49.2, 41, 13.8, 14.0, 15.3, 15.5, 16.4, 16.8), heading, rows, _WRITING)
 
     def _target(self, place: LayoutFigure) -> str:
         """The full figure; a blank without the long list of what it waits for, which the checklist has."""

@@ -46,10 +46,6 @@ class FigureWriter:
         """In full and without its unit, for a column whose heading says it."""
         return marked(show(abs(mm), "mm", self.units).rpartition(" ")[0], mm)
 
-    def short_length(self, mm: float) -> str:
-        """As a tape shows it, and no more."""
-        return marked(tape(abs(mm), self.units), mm)
-
 
 def marked(words: str, *rests_on: float) -> str:
     """The words, and that they are an estimate where any of the numbers is."""

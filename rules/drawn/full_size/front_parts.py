@@ -186,7 +186,7 @@ def plate(
     board, face, half = view.board, view.x(mount_face_offset), (mount_height or 0.0) / 2
     if plate_part is not None and plate_thickness is not None and spindle_from_top is not None:
         words = f"plate {view.figures.named(_THICKNESS, plate_thickness)} thick"
-        board.label((face - plate_thickness, 0.62 * spindle_from_top), words)
+        board.label((face - plate_thickness / 2, 0.62 * spindle_from_top), words)  # its back may be behind a lug
     else:
         bottom = -BROKEN_OFF - half if lower_below_spindle is None else -lower_below_spindle
         top = BROKEN_OFF + half if upper_above_spindle is None else upper_above_spindle

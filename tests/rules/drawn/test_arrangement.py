@@ -48,7 +48,7 @@ def test_pivot_spacing_is_true_length_in_the_auxiliary_view_alone() -> None:
     assert hypot(tips[0][0] - tips[1][0], tips[0][1] - tips[1][1]) == pytest.approx(9.9 * IN / 5)
     for name, one in found.items():
         said = [item.text for item in one.view.items if isinstance(item, PaperWords)]
-        assert ("9.9 in" in said) is (name == "square to the axis")
+        assert ("F8" in said) is (name == "square to the axis")
 
 
 def test_the_section_is_as_thick_as_the_plate_and_open_at_its_bore() -> None:

@@ -7,7 +7,7 @@ import pytest
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords
+from rules.drawn.full_size.shapes import PaperArc, PaperCircle, PaperWords, Stroke
 from rules.drawn.piece_view import hole_rows, mark_rows, piece_view
 from rules.judging.judge import Judged
 from sample_sheets import document
@@ -191,13 +191,21 @@ def test_a_tab_is_figured_as_it_is_entered_also_where_it_is_longer_than_its_lug(
     assert any(words.startswith(f"tab {tab} by ") for words in said("upper_lug", plate={"tab_length": tab}))
 
 
-def test_the_height_of_a_side_stands_clear_of_its_tabs() -> None:
-    """The dimension's line lies to the left of everything that is metal."""
-    side = pieces(plate={"tab_length": "1 in"})["beam_side"]
-    scale, view = piece_view(side, FigureWriter.of(ox()), 180.0, 118.0)
-    leftmost = min(x for x, _, _ in side.profile.points) / scale
-    (high,) = [item for item in view.items if isinstance(item, PaperWords) and item.angle == 90]
-    assert high.at[0] < leftmost
+@pytest.mark.parametrize("key", ["beam_side", "upper_lug", "lower_lug"])
+def test_no_dimension_stands_between_a_tab_and_its_words(key: str) -> None:
+    """A side's height is written on the side away from its tabs, a lug's width below the words of its tab."""
+    piece = pieces(plate={"tab_length": "1 in"})[key]
+    scale, view = piece_view(piece, FigureWriter.of(ox()), 180.0, 118.0)
+    tabs = [item for item in view.items if isinstance(item, PaperWords) and item.text.startswith("tab")]
+    arrowed = [item.points[0] for item in view.items if isinstance(item, Stroke) and item.filled]
+    outline = piece.profile.outline
+    assert tabs
+    if key == "beam_side":
+        assert all(tab.box.right < outline.left / scale for tab in tabs)
+        assert not [tip for tip in arrowed if tip[0] < outline.left / scale - 1]
+    else:
+        below = [y for _, y in arrowed if y < outline.bottom / scale - 1]
+        assert len(below) == 2 and max(below) < min(tab.box.bottom for tab in tabs)
 
 
 def test_the_cut_corner_of_a_gusset_is_figured() -> None:

@@ -1,4 +1,4 @@
-"""The welder's figure by hand: where pivots, faces and their figures stand on paper, reduced five times.
+"""The welder's figure by hand: where pivots, faces and the marks of their figures stand on paper, reduced five times.
 
 Lower pivot 150 mm inboard of the hub face and 130 below the spindle, upper 200 and 120; mounting face 60 behind the hub face;
 the lower pivot's housing reaches 30, the upper one's is not known and takes 12.
@@ -8,11 +8,9 @@ from math import atan2, cos, radians, sin
 
 import pytest
 
-from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.places import Segment, crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperItem, PaperWords, Stroke, View
 from rules.drawn.welding_figure import _from_the_front, _from_the_hub_side, _view, figures, numbered
-from rules.sheet import read_sheet
 from sample_sheets import document as sample
 from tests.support.judging import judged_document
 
@@ -28,12 +26,11 @@ PIVOTS = {
     "pivots.inclination": radians(11.3),
     "pivots.castor": radians(6.8),
 }
-FIGURES = FigureWriter(read_sheet({"units": "metric"}), "metric")
 SCALE = 5.0
 
 
 def front(known: dict[str, object] = PIVOTS) -> View:
-    return _view(_from_the_front(known, FIGURES, SCALE))
+    return _view(_from_the_front(known, SCALE))
 
 
 def lines(items: tuple[PaperItem, ...], pen: str) -> list[tuple[float, ...]]:
@@ -70,10 +67,11 @@ def test_each_pivot_is_a_cross_with_the_axis_between_them() -> None:
     assert len(centres) == 6
 
 
-def test_every_distance_stands_beside_its_line() -> None:
+def test_the_mark_of_every_figure_stands_beside_its_line() -> None:
+    """In the order of the fixture's table: plate face, lower and upper pivot inboard, below and above; the lean is ninth."""
     said = words(front())
-    for figure in ("60 mm", "150 mm", "200 mm", "130 mm", "120 mm", "11.3 deg"):
-        assert said.count(figure) == 1, (figure, said)
+    for mark in ("F1", "F2", "F3", "F4", "F5", "F9"):
+        assert said.count(mark) == 1, (mark, said)
     assert {"weld 1", "weld 2", "hub face", "plate face"} <= set(said)
     thin = lines(front().items, "thin")
     # What is drawn reaches from -34 to 28.4 and -48.4 to the left: dimension lines stand 7 mm on from there and apart.
@@ -94,19 +92,19 @@ def test_the_lean_is_the_angle_between_plumb_and_the_axis() -> None:
 
 def test_without_pivots_only_the_faces_are_drawn() -> None:
     view = front({"hub.flange_to_mount_face": 60.0})
-    assert words(view) == ["60 mm", "hub face", "plate face"]
+    assert words(view) == ["F1", "hub face", "plate face"]
     assert has(lines(view.items, "centre"), -18.0, 0.0, 10.0, 0.0)
 
 
 def test_from_the_hub_side_front_is_at_the_left() -> None:
-    view = _view(_from_the_hub_side(PIVOTS, FIGURES, SCALE))
+    view = _view(_from_the_hub_side(PIVOTS, SCALE))
     centres = lines(view.items, "centre")
     assert has(centres, -12.0, -26.0, 4.0, -26.0)  # 20 ahead: 4 to the left
     assert has(centres, -2.4, 24.0, 6.4, 24.0)  # 10 behind
     assert has(centres, -16.0, 0.0, 15.0, 0.0)  # 4 beyond what reaches farthest, -12 and the hub face's 11
     assert has(centres, 0.0, -37.0, 0.0, 31.4)  # 3 beyond -34 and 28.4
     said = words(view)
-    assert said.count("20 mm") == said.count("10 mm") == said.count("6.8 deg") == said.count("front") == 1
+    assert said.count("F6") == said.count("F7") == said.count("F10") == said.count("front") == 1
     thin = lines(view.items, "thin")
     # The arrow that says where the front is: 9 long, 3 beside the lower housing, which reaches from -4 to -10.
     assert has(thin, -13.0, -29.6, -22.0, -29.6)

@@ -100,7 +100,7 @@ def test_symbols_by_form() -> None:
         for item in weld_symbol("fillet on one side", "6 mm", "80 mm", "metric")
         if isinstance(item, PaperWords)
     ]
-    assert sizes == ["z 6 mm", "80 mm"], "ISO 2553: z for the leg"
+    assert sizes == ["z 6", "80"], "ISO 2553: z for the leg"
     dashed = [
         item for item in weld_symbol("fillet on one side", "6 mm", "", "metric") if getattr(item, "pen", "") == "hidden"
     ]

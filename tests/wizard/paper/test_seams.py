@@ -63,3 +63,32 @@ def test_words_keep_clear_of_a_pages_edge() -> None:
     assert holds(PaperBox(0.0, 0.0, right + 1.6, 150.0), words) and not holds(
         PaperBox(0.0, 0.0, right + 1.4, 150.0), words
     )
+
+
+ONE, NEXT = PaperBox(0.0, 0.0, 100.0, 100.0), PaperBox(90.0, 0.0, 190.0, 100.0)
+"""Two pages that share a strip of 10 mm."""
+
+
+def test_a_label_beside_the_page_of_its_feature_moves_onto_it_with_its_leader() -> None:
+    """The feature at 80 mm is on the left page alone, its label from 105 mm on the right one."""
+    label = PaperWords((105.0, 50.0), "inclination 10.5 deg", led=((80.0, 40.0), (104.0, 50.0)))
+    found = whole_words((label, Stroke(((80.0, 40.0), (104.0, 50.0)), "thin")), (ONE, NEXT))
+    (moved,) = [item for item in found if isinstance(item, PaperWords)]
+    assert holds(ONE, moved) and not moved.over_lines
+    (leader,) = [item for item in found if isinstance(item, Stroke)]
+    assert leader.points[0] == (80.0, 40.0) and leader.points[1][0] <= 100.0
+
+
+def test_a_label_stays_beside_a_page_on_which_there_is_no_clear_place_for_it() -> None:
+    """Lines 2 mm apart all over the left page."""
+    label = PaperWords((105.0, 50.0), "inclination 10.5 deg", led=((80.0, 40.0), (104.0, 50.0)))
+    leader = Stroke(((80.0, 40.0), (104.0, 50.0)), "thin")
+    crowd = [Stroke(((0.0, 2.0 * y), (90.0, 2.0 * y)), "outline") for y in range(51)]
+    found = whole_words((*crowd, label, leader), (ONE, NEXT))
+    assert label in found and leader in found
+
+
+def test_a_label_on_the_page_of_its_feature_stays_where_it_is() -> None:
+    label = PaperWords((50.0, 50.0), "weld 1", led=((40.0, 40.0), (49.0, 50.0)))
+    leader = Stroke(((40.0, 40.0), (49.0, 50.0)), "thin")
+    assert whole_words((label, leader), (ONE, NEXT)) == (label, leader)
