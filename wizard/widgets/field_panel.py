@@ -1,7 +1,6 @@
 """Everything about the entry the cursor is in: how to measure it, what it takes, what it was read as, what it decides."""
 
 from textual.content import Content
-from textual.widget import Widget
 
 from rules.graph.asking import AskedField
 from rules.judging.judge import Finding
@@ -13,9 +12,10 @@ from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
+from wizard.widgets.laid_out_once import LaidOutOnce
 
 
-class FieldPanel(Widget):
+class FieldPanel(LaidOutOnce):
     """Fills its room from the most needed line down; what does not fit is one key away."""
 
     def __init__(self, session: Session) -> None:
