@@ -160,7 +160,7 @@ class FieldRow(LaidOutOnce):
         rest = [Content(part) for part in self._label()[1:]]
         text = self.refused or self.error
         told = plain(text, "$text-error") if text else plain(self.question, "$text-warning") if self.question else None
-        return rest + (wrapped(told, (self.size.width or 76) - 4) if told else [])
+        return rest + (wrapped(told, (self.size.width or 76) - 5) if told else [])
 
     def render(self) -> Content:
         """Mark, label, room for the entry, echo; then the error in words."""
