@@ -1,6 +1,6 @@
 """The list of all checks: what is good, watch and stop, and who says so."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from textual.content import Content
 
@@ -13,11 +13,18 @@ from rules.sheet import STEPS
 from wizard.desk.words import lines, plain, verdict
 from wizard.screens.reading import ReadingScreen
 
+FIRST = 3
+"""So many steps have more lines than a screen."""
+
 
 def checks_screen(units: Units) -> ReadingScreen:
-    """All checks, by step, their limits in these units."""
+    """All checks, by step, their limits in these units. Those of the first steps fill every screen."""
     heading = f"All {len(trade().checks)} checks, their limits and sources"
-    return ReadingScreen(heading, *(lines(*_of(step, units)) for step in STEPS))
+
+    def of(steps: Sequence[type[Step]]) -> list[Content]:
+        return [lines(*_of(step, units)) for step in steps]
+
+    return ReadingScreen(heading, *of(STEPS[:FIRST]), rest=lambda: of(STEPS[FIRST:]))
 
 
 def _of(step: type[Step], units: Units) -> Iterator[Content | str]:

@@ -41,12 +41,17 @@ class ExplainScreen(Screen[Any]):
         """Search line, list with the working below, keys."""
         yield Static(plain("Explain a number or a verdict. Type part of its name."), classes="heading", markup=False)
         yield Entry("", longest=60, id="search")
-        yield Items(list(self._items("")), at=self._at)
+        yield Items()
         yield KeyLine((self.KEYS[0], self.KEYS[1], self.KEYS[2:], ALL_KEYS))
 
     def on_mount(self) -> None:
         """Typing narrows the list."""
         self.set_focus(self.query_one("#search"))
+        self.call_after_refresh(self._list_all)
+
+    def _list_all(self) -> None:
+        """More than a thousand lines: made when the page itself is on the screen."""
+        self.query_one(Items).show(list(self._items(self.query_one("#search", Entry).value)), at=self._at)
 
     def on_input_changed(self, event: Input.Changed) -> None:
         """Keep what holds all the words typed."""

@@ -1,5 +1,6 @@
 """A screen to read: a heading, a text to scroll, and Escape to go back. Help, lists and explanations are such."""
 
+from collections.abc import Callable, Iterable
 from typing import Any, ClassVar
 
 from textual.app import ComposeResult
@@ -22,10 +23,16 @@ class ReadingScreen(Screen[Any]):
     )
     BINDINGS = bindings(KEYS)
 
-    def __init__(self, heading: str, *text: Content) -> None:
-        """text: in parts where it is long, so that only the parts in sight are painted."""
+    def __init__(self, heading: str, *text: Content, rest: Callable[[], Iterable[Content]] = tuple) -> None:
+        """text: in parts where it is long, so that only the parts in sight are painted. rest: makes what follows, of a text
+        that is longer still, once the first parts are on the screen."""
         super().__init__()
-        self.heading, self.text, self._parts = heading, lines(*text), text
+        self.heading, self._parts, self._rest = heading, text, rest
+
+    @property
+    def text(self) -> Content:
+        """All of it."""
+        return lines(*self._parts, *self._rest())
 
     def compose(self) -> ComposeResult:
         """Heading, text, keys."""
@@ -37,6 +44,11 @@ class ReadingScreen(Screen[Any]):
     def on_mount(self) -> None:
         """The arrow keys scroll at once."""
         self.set_focus(self.query_one(".reading"))
+        self.call_after_refresh(self._go_on)
+
+    async def _go_on(self) -> None:
+        if rest := [Static(part, markup=False) for part in self._rest()]:
+            await self.query_one(".reading").mount(*rest)
 
     def action_back(self) -> None:
         """Back to where it was opened."""

@@ -288,7 +288,7 @@ class SheetScreen(OpensOthers):
     # Saving
 
     def save(self) -> None:
-        """Save; where the file has changed on disk, ask whose version stays."""
+        """Save; where the file has changed on disk, ask whose version stays. What follows is painted after the page itself."""
         self._save_owed = False
         if self._asking:
             return
@@ -297,7 +297,8 @@ class SheetScreen(OpensOthers):
         except ChangedOnDisk as reason:
             self._asking = True
             house_of(self).ask_about_conflict(str(reason), lambda: None)
-        self.show_all()
+        self._side_owed = True
+        self.call_after_refresh(self._show_side)
 
     def conflict_settled(self) -> None:
         """Saving may ask again."""

@@ -8,9 +8,9 @@ from textual.binding import Binding, BindingType
 from textual.content import Content
 from textual.message import Message
 from textual.reactive import reactive
-from textual.widget import Widget
 
 from wizard.widgets.entry import TAKE, Take
+from wizard.widgets.laid_out_once import LaidOutOnce
 
 
 def picked(choices: Sequence[str], typed: str) -> str | None:
@@ -61,7 +61,7 @@ def letters_to_type(choices: Sequence[str], choice: str) -> int:
     return next((length for length in lengths if picked(choices, choice[:length]) == choice), 0)
 
 
-class Choice(Widget, can_focus=True):
+class Choice(LaidOutOnce, can_focus=True):
     """One of a few choices, all in view where there is room. Delete takes the answer away."""
 
     BINDINGS: ClassVar[list[BindingType]] = [

@@ -5,13 +5,13 @@ from typing import Any, ClassVar
 
 from textual import events
 from textual.binding import Binding, BindingType
-from textual.geometry import Size
+from textual.css.styles import RenderStyles
 from textual.message import Message
-from textual.reactive import Reactive
 from textual.widgets import Input
 
 from rules.graph.asking import unsafe_character
 from wizard.desk.session import LINE_BREAK
+from wizard.widgets.laid_out_once import LaidOutOnce
 
 
 class Refused(Message):
@@ -26,17 +26,17 @@ class Take(Message):
     """The key that takes over what stands grey was pressed in an empty row."""
 
 
+BLINK = 0.5
+"""s: half a blink of the cursor."""
+PARTS = frozenset(Input.COMPONENT_CLASSES)
 TAKE = "="
 """No answer begins with it."""
 
 
-class Entry(Input):
+class Entry(Input, LaidOutOnce):
     """One line to type in. Takes any text a screen can show; whether it makes sense is judged elsewhere."""
 
     BINDINGS: ClassVar[list[BindingType]] = [Binding("ctrl+j", "line_break", show=False)]
-
-    # Input lays the whole screen out anew at each keystroke, because its text got longer. Ours has one size.
-    virtual_size = Reactive(Size(0, 0), layout=False)
 
     def __init__(self, text: str, *, longest: int, several_lines: bool = False, **given: Any) -> None:
         # Never type="number": it drops a comma without a word and turns 12,5 into 125.
@@ -44,14 +44,30 @@ class Entry(Input):
         # No validation on change either: it styles the entry anew to no end. Nor `compact`: look.tcss does that.
         super().__init__(text, select_on_focus=False, max_length=longest, validate_on=("submitted",), **given)
         self.several_lines = several_lines
+        self._parts_wanted = False
 
-    def on_mount(self) -> None:
-        """Input asks its screen to be told of each selection, and the screen would keep it for that when it is gone."""
-        self._asked = self.screen.text_selection_started_signal
+    # A page has up to forty entries and the cursor is in one. What only that one needs is made when the cursor comes:
+    # the timer that blinks, and the styles of cursor, selection and placeholder. That is a quarter of opening a page.
 
-    def on_unmount(self) -> None:
-        """Nothing more to be told."""
-        self._asked.unsubscribe(self)
+    def _on_mount(self, event: events.Mount) -> None:
+        """Instead of what Input does: begin a timer, and ask its screen to be told of selections, which then keeps it."""
+        event.prevent_default()
+
+    def on_focus(self) -> None:
+        """The cursor blinks from now on."""
+        if self._blink_timer is None:
+            self._blink_timer = self.set_interval(BLINK, self._toggle_cursor, pause=not self.cursor_blink)
+
+    def _get_component_classes(self) -> frozenset[str]:  # type: ignore[override]
+        """Nothing to style with the page, until it was asked for once."""
+        return PARTS if self._parts_wanted else frozenset()
+
+    def get_component_styles(self, *names: str) -> RenderStyles:
+        """Styles of the cursor, the selection or the placeholder."""
+        if not self._parts_wanted:
+            self._parts_wanted = True
+            self.app.stylesheet._process_component_classes(self)
+        return super().get_component_styles(*names)
 
     async def _on_key(self, event: events.Key) -> None:
         character = event.character

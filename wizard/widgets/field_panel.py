@@ -1,7 +1,6 @@
 """Everything about the entry the cursor is in: how to measure it, what it takes, what it was read as, what it decides."""
 
 from textual.content import Content
-from textual.widget import Widget
 
 from rules.graph.asking import AskedField
 from rules.judging.judge import Finding
@@ -13,9 +12,13 @@ from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
 from wizard.desk.words import plain, verdict, wrapped
+from wizard.widgets.laid_out_once import LaidOutOnce
+
+MORE = " …"
+"""Stands at the end of what there was no room for."""
 
 
-class FieldPanel(Widget):
+class FieldPanel(LaidOutOnce):
     """Fills its room from the most needed line down; what does not fit is one key away."""
 
     def __init__(self, session: Session) -> None:
@@ -35,11 +38,13 @@ class FieldPanel(Widget):
             return Content("")
         width, height = self.size
         shown = [line for part in self._parts() for line in wrapped(part, width)]
+        if len(shown) > height > 0:
+            shown[height - 1] = shown[height - 1].truncate(width - len(MORE)) + plain(MORE, "$foreground 65%")
         return Content("\n").join(shown[:height])
 
     def _parts(self) -> list[Content]:
         session, asked = self._session, ASKED[self._shown]
-        parts = [_heading(asked, session.units), plain(asked.how_in(session.shown_in))]
+        parts = [_heading(asked, session.units, self.size.width), plain(asked.how_in(session.shown_in))]
         parts += [
             Content.assemble(("Take care: ", "bold $text-warning"), plain(told))
             for told in cautions_beside(self._shown)
@@ -86,7 +91,7 @@ def _reason(finding: Finding) -> str:
     return "" if finding.verdict == "waiting" else f": {finding.reason} {finding.change}"
 
 
-def _heading(asked: AskedField, units: Units | None) -> Content:
+def _heading(asked: AskedField, units: Units | None, width: int) -> Content:
     notes = []
     if units and (unit := asked.bare_unit(units)):
         notes.append(f"bare numbers: {unit}")
@@ -98,9 +103,9 @@ def _heading(asked: AskedField, units: Units | None) -> Content:
         notes.append("ctrl+j starts a new line")
     if not asked.needed:
         notes.append("may stay empty")
-    return Content.assemble(
-        (on_its_row(asked.label), "bold"), plain("".join(f" · {note}" for note in notes), "$foreground 65%")
-    )
+    label, told = on_its_row(asked.label), " · ".join(notes)
+    between = "" if not told else " · " if len(label) + len(f" · {told}") <= width else "\n"
+    return Content.assemble((label, "bold"), plain(f"{between}{told}", "$foreground 65%"))
 
 
 def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> str:

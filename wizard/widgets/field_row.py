@@ -8,7 +8,6 @@ from textual.content import Content
 from textual.css.scalar import Scalar
 from textual.dom import DOMNode
 from textual.message import Message
-from textual.widget import Widget
 from textual.widgets import Input
 
 from rules.graph.asking import LONGEST_TEXT, AskedField
@@ -17,13 +16,14 @@ from rules.sheet.glossary import on_its_row
 from wizard.desk.words import plain, wrapped
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import TAKE, Entry, Refused, Take
+from wizard.widgets.laid_out_once import LaidOutOnce
 
 WIDE, TIGHT = (35, 17), (24, 12)
 """Cells of the label with its mark, and of the entry, in a form alone and in one beside a picture. The same in look.tcss."""
 YES_NO = {"yes": True, "no": False}
 
 
-class FieldRow(Widget):
+class FieldRow(LaidOutOnce):
     """The row draws the label, the echo and the error itself; only the entry is a widget, to keep a page light."""
 
     class Typed(Message):
@@ -160,7 +160,7 @@ class FieldRow(Widget):
         rest = [Content(part) for part in self._label()[1:]]
         text = self.refused or self.error
         told = plain(text, "$text-error") if text else plain(self.question, "$text-warning") if self.question else None
-        return rest + (wrapped(told, (self.size.width or 76) - 4) if told else [])
+        return rest + (wrapped(told, (self.size.width or 76) - 5) if told else [])
 
     def render(self) -> Content:
         """Mark, label, room for the entry, echo; then the error in words."""

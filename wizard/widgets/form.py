@@ -21,13 +21,14 @@ from wizard.desk.pages import ASKED, Page, left
 from wizard.desk.session import Session
 from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.field_row import FieldRow
+from wizard.widgets.laid_out_once import LaidOutOnce
 from wizard.widgets.section import StepRows, TellingLine
 
 YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
 
-class Form(VerticalScroll, can_focus=False):
+class Form(VerticalScroll, LaidOutOnce, can_focus=False):
     """The questions of one page. Scrolls up and down, never sideways.
 
     Some rows are out of sight: those that cannot apply, those set aside until they are opened, and on a page of like parts
@@ -156,7 +157,7 @@ def _said(entry: str | bool) -> str:
     return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry
 
 
-class FormPage(Vertical):
+class FormPage(Vertical, LaidOutOnce):
     """A page to fill in. The answers live in the session; the widgets come and go with the page."""
 
     KEYS = (*TYPING, MORE, TAKE_ALL)

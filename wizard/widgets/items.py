@@ -77,9 +77,11 @@ class Items(Vertical):
         else:
             options.action_cursor_up()
 
-    def show(self, items: Sequence[Listed], *, at_top: bool = False) -> None:
-        """Another list; the cursor stays on its line where that is still there, unless it is to stand at the top."""
-        at = "" if at_top else self.at
+    def show(self, items: Sequence[Listed], *, at_top: bool = False, at: str = "") -> None:
+        """Another list; the cursor stays on its line where that is still there, unless it is to stand at the top or elsewhere.
+
+        at: id of the line it is to stand on."""
+        at = at or ("" if at_top else self.at)
         self._items = {item.id: item for item in items}
         options = self.query_one(OptionList)
         options.clear_options()

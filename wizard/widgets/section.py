@@ -13,12 +13,13 @@ from wizard.desk.keys import MORE
 from wizard.desk.pages import ASKED, Page
 from wizard.desk.session import Session
 from wizard.desk.words import lines, mark, plain
+from wizard.widgets.laid_out_once import LaidOutOnce
 
 NAMED = 3
 """So many of the rows set aside are named in their line."""
 
 
-class TellingLine(Static):
+class TellingLine(Static, LaidOutOnce):
     """A line of the form that is no question: it tells, and may be clicked."""
 
     class Clicked(Message):
