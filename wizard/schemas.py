@@ -98,7 +98,7 @@ class MovedVerdict(_Closed):
     key: Annotated[str, Field(description="The check, and what about it.")]
     title: str
     before: Annotated[Verdict, Field(description="good also where there was no such finding.")]
-    after: Annotated[Verdict, Field(description="stop as before: further from good.")]
+    after: Annotated[Verdict, Field(description="stop or watch as before: further from good.")]
 
 
 class Change(_Closed):

@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import asdict
 from typing import Any
 
+from rules.graph.results import Verdict
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import SUM_UP, Looked
@@ -39,11 +40,13 @@ def outcome_words(proposal: Proposal) -> list[str]:
     return told
 
 
+_FURTHER: dict[Verdict, str] = {"stop": "further into the stop", "watch": "nearer to a stop"}
+"""What is said of a finding that keeps its verdict and is further from good."""
+
+
 def _listed(moved: Iterable[Moved]) -> str:
     return "; ".join(
-        f"{one.title} (further into the stop)"
-        if one.before == one.after
-        else f"{one.title} ({one.before} to {one.after})"
+        f"{one.title} ({_FURTHER.get(one.before, '') if one.before == one.after else f'{one.before} to {one.after}'})"
         for one in moved
     )
 
@@ -75,7 +78,7 @@ def no_offer_words(looked: Looked) -> list[str]:
     if near is not None:
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
         new = [one.title for one in near.stops]
-        deeper = [one.title for one in near.worse if one.before == one.after]
+        deeper = [one.title for one in near.worse if one.before == one.after == "stop"]
         if new:
             words += f", but a new stop: {'; '.join(new)}"
         elif deeper:

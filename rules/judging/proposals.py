@@ -60,12 +60,14 @@ def in_trouble(judged: Judged) -> tuple[Finding, ...]:
     return tuple(finding for finding in judged.findings if finding.verdict in RED)
 
 
-def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lambda: True) -> Looked:
+def look_for(
+    judged: Judged, finding: Finding, wanted: Callable[[], bool] = lambda: True, first: Judged | None = None
+) -> Looked:
     """Changes for one finding of a sheet that is judged whole.
 
-    wanted: asked before each step; raises NoLongerWanted once it says no.
+    wanted: asked before each step; raises NoLongerWanted once it says no. first: the sheet as it was before earlier changes.
     """
-    trials = Trials(judged, wanted=wanted)
+    trials = Trials(judged, wanted=wanted, first=first)
     return _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
 
 
@@ -220,7 +222,7 @@ class _Search:
         """A change put in a copy as it would be typed, and the whole of it judged again; kept with the others."""
         typed = self.trials.typed(answers)
         after = self.trials.of(typed, self.finding)
-        proposal = compared(self.judged, after, self.finding, typed, expected)
+        proposal = compared(self.judged, after, self.finding, typed, expected, self.trials.first)
         if proposal.may_be_offered:
             self.found.append(proposal)
         else:
