@@ -100,7 +100,8 @@ class Judgement:
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
     check takes. again: from fields and values by name to the number judged, more being better, to find which answer moves
-    it most; gives: what more of it is called.
+    it most; gives: what more of it is called. in_hand: how far inside good the number judged is, minus outside, in its own unit,
+    where the check compares it with limits worked out on the spot; None where its own limits say so.
     """
 
     verdict: Verdict
@@ -112,3 +113,4 @@ class Judgement:
     again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
     gives: str = "more room"
     asks_about: str = ""
+    in_hand: float | None = field(default=None, compare=False, repr=False)

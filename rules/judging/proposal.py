@@ -46,7 +46,7 @@ class Proposal:
     before, after: the finding's verdict. then: what its check says afterwards; empty where it has nothing to say any more.
     better, worse: other findings. unjudged: titles of checks that could not judge any more. stops: new stops; an offer has
     neither of these. bought: what has to be bought. whole: False where a part of the sheet was enough to refuse it; what is
-    said of the rest is then what was expected.
+    said of the rest is then what was expected. another_design: so large a change that it is rather another design.
     """
 
     entries: tuple[EntryChange, ...]
@@ -59,6 +59,7 @@ class Proposal:
     unjudged: tuple[str, ...] = ()
     bought: tuple[str, ...] = ()
     whole: bool = True
+    another_design: bool = False
 
     @property
     def helps(self) -> bool:

@@ -75,7 +75,7 @@ def no_offer_words(looked: Looked) -> list[str]:
     if carries := tuple(name for name in looked.tried if name in NEVER_LESS | NEVER_MORE):
         told.append(f"Less metal is never tried, of {_or_list(carries)}: where strength is judged, try that yourself.")
     near = looked.nearest
-    if near is not None:
+    if near is not None and near.helps:
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
         new = [one.title for one in near.stops]
         deeper = [one.title for one in near.worse if one.before == one.after == "stop"]
@@ -116,10 +116,11 @@ def as_data(looked: Looked) -> dict[str, Any]:
         "nearest": None if looked.nearest is None else _proposal(looked.nearest),
         "measure": list(looked.measure),
         "second_look": list(looked.second_look),
+        "cut_short": looked.cut_short,
     }
 
 
 def _proposal(proposal: Proposal) -> dict[str, Any]:
     data = asdict(proposal)
-    del data["whole"]  # how it was looked for, not what comes of it
+    del data["whole"], data["another_design"]  # how it was looked for, not what comes of it
     return data | {key: list(data[key]) for key in ("entries", "better", "worse", "stops", "unjudged", "bought")}
