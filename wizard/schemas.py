@@ -98,7 +98,7 @@ class MovedVerdict(_Closed):
     key: Annotated[str, Field(description="The check, and what about it.")]
     title: str
     before: Annotated[Verdict, Field(description="good also where there was no such finding.")]
-    after: Annotated[Verdict, Field(description="stop as before: further from good.")]
+    after: Annotated[Verdict, Field(description="stop or watch as before: further from good.")]
 
 
 class Change(_Closed):
@@ -128,6 +128,7 @@ class Fixed(_Closed):
     nearest: Annotated[Change | None, Field(description="What came nearest, where there is no offer.")]
     measure: Annotated[list[str], Field(description="Fields to measure, where only that makes it better.")]
     second_look: Annotated[list[str], Field(description="Answers that may be right as they stand, and want a yes.")]
+    cut_short: Annotated[bool, Field(description="No change is offered, and not all was tried.")]
 
 
 class Fix(_Closed):

@@ -100,8 +100,9 @@ class Judgement:
     A check that judges many things of one kind returns a tuple of judgements, at least one, worst first. For one of these:
     about: what it is about, for its title. rests_on: the values it rests on, where that is fewer than all the
     check takes. again: from fields and values by name to the number judged, more being better, to find which answer moves
-    it most; gives: what more of it is called.
-    assumes: dotted names of answers nobody gave, which it counts as the worst that is usual: it is then an estimate.
+    it most; gives: what more of it is called. assumes: dotted names of answers nobody gave, which it counts as the worst that is
+    usual: it is then an estimate. in_hand: how far inside good the number judged is, minus outside, in its own unit,
+    where the check compares it with limits worked out on the spot; None where its own limits say so.
     """
 
     verdict: Verdict
@@ -114,3 +115,4 @@ class Judgement:
     gives: str = "more room"
     asks_about: str = ""
     assumes: tuple[str, ...] = ()
+    in_hand: float | None = field(default=None, compare=False, repr=False)

@@ -3,12 +3,15 @@
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from rules.judging.levers import Answers, Lever
+from rules.judging.levers import Answers, Lever, next_marks
 from rules.judging.probe import Probe, Score
+from rules.measure.quantity import Units
 
 FARTHEST = 16.0
 """Strides worth telling, at most: 4 in, 80 mm, 16 deg. What is farther is another design."""
 NOTHING_GAINED = 1e-9
+MARKS_NEARBY = 12
+"""Steps gone from the place a value finds best."""
 
 
 @dataclass(slots=True)
@@ -44,7 +47,7 @@ def follow(
         return None if answers is None else Candidate(answers, ask(answers), effort, lever, n)
 
     for way in ways:
-        near, last, stride = 0, here, lever.bold
+        before, near, last, stride = 0, 0, here, lever.bold
         while (found := at(way * (near + stride)) or _last_place(at, way, near, stride)) is not None:
             far = abs(found.n)
             if found.score.rank >= probe.best:
@@ -56,11 +59,35 @@ def follow(
             if found.score > here and (nearest is None or found.score > nearest.score):
                 nearest = found
             if found.score < last or (here.in_hand and gained <= NOTHING_GAINED):
+                if here.in_hand and near:  # the best place lies within the last two strides
+                    top = _top(at, way, before, far, probe.best)
+                    if top.score.rank >= probe.best:
+                        least = _least(at, way, before, top, probe.best)
+                        reached = least if reached is None or least.effort < reached.effort else reached
+                    elif nearest is None or top.score > nearest.score:
+                        nearest = top
                 break
             needed = -found.score.in_hand / gained * (far - near) if gained > 0 else 0.0
             stride = max(lever.bold, min(int(needed) + 1, 3 * far)) if needed else 2 * stride
-            near, last = far, found.score
+            before, near, last = near, far, found.score
     return reached, nearest
+
+
+def best_nearby(place: Answers, score: Score, probe: Probe, units: Units) -> tuple[Answers, Score]:
+    """The marks next to a place, one entry after another, as long as one of them is better; ended where the check is satisfied.
+
+    The place a value finds best is best for that value; a check may look at more than it.
+    """
+    ask = probe.asking(place)
+    for _ in range(MARKS_NEARBY):
+        if score.rank >= probe.best:
+            break
+        found = [(ask(there), there) for there in next_marks(place, units)]
+        best, there = max(found, key=lambda one: one[0], default=(score, place))
+        if best <= score:
+            break
+        score, place = best, there
+    return place, score
 
 
 def _last_place(at: _At, way: int, near: int, stride: int) -> Candidate | None:
@@ -73,6 +100,23 @@ def _last_place(at: _At, way: int, near: int, stride: int) -> Candidate | None:
         else:
             inside, found = middle, there
     return found
+
+
+def _top(at: _At, way: int, near: int, far: int, goal: int) -> Candidate:
+    """The best place between two, with one hill between them; any that reaches the goal will do."""
+
+    def there(n: int) -> Candidate:
+        found = at(way * n)
+        assert found is not None  # between places that are there
+        return found
+
+    best = there(far)
+    while far - near > 1 and best.score.rank < goal:
+        third = (far - near) // 3
+        first, second = there(near + max(1, third)), there(far - max(1, third))
+        best = max((best, first, second), key=lambda one: one.score)
+        near, far = (near + max(1, third), far) if first.score < second.score else (near, far - max(1, third))
+    return best
 
 
 def _least(at: _At, way: int, bad: int, good: Candidate, goal: int) -> Candidate:

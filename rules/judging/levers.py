@@ -21,9 +21,12 @@ from rules.sheet.choosable import (
     CHOICES,
     EMPTY_IS_NOUGHT,
     KEEPS_HALF,
+    LARGER,
     NEVER_LESS,
     NEVER_MORE,
+    NO_THICKER,
     OFFSETS,
+    SEATS,
     TOGETHER,
     choosable,
 )
@@ -41,6 +44,7 @@ _BOLD: dict[str, tuple[int, int]] = {"mm": (4, 5), "rad": (2, 2), "MPa": (1, 1)}
 
 _ARM_END = name("steering.tie_rod_ahead").origin, name("steering.tie_rod_inboard").origin
 _INNER = name("steering.inner_from_centre").origin, name("steering.inner_height").origin
+_RELAY_ARM = name("steering.relay_arm_length").origin
 _UPPER_SET, _LOWER_SET = name("joint_angles.upper_set").origin, name("joint_angles.lower_set").origin
 
 
@@ -74,8 +78,15 @@ def levers(worked: Worked, fields: Iterable[str], units: Units) -> list[Lever]:
     made: list[Lever] = []
     for pair in TOGETHER:
         if set(pair) & wanted.keys() and all(answer(worked.known, Name(name)) is not None for name in pair):
-            made.append(_shifted(worked, pair, units))
-            wanted = {name: None for name in wanted if name not in pair}
+            made.append(_coupled(worked, *pair, units))
+            if now_of(worked, pair[0]) != now_of(worked, pair[1]):  # towards one height, or one line along the car
+                made.append(_coupled(worked, *pair, units, way=-1))
+    for one, other, marks in LARGER:
+        if {one, other} & wanted.keys() and all(answer(worked.known, Name(name)) is not None for name in (one, other)):
+            made.append(_coupled(worked, one, other, units, marks))
+    if set(SEATS) <= wanted.keys() and all(isinstance(now_of(worked, name), float) for name in SEATS):
+        made.append(_coupled(worked, *SEATS, units, way=-1))
+        wanted = {name: None for name in wanted if name not in SEATS}
     singles = [lever for name in wanted if (lever := _single(worked, name, units)) is not None]
     if wanted.keys() >= set(_ARM_END) and (made_of_arm := _arm(worked.known, units=units)):
         made += made_of_arm
@@ -127,7 +138,7 @@ def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:
         return None
     if name in SHELF:
         return _another_wheel(worked, name, now, units) or _from_shelf(name, now, SHELF[name][units])
-    step, low, high = grid(asked, units), *_bounds(asked, now)
+    step, low, high = grid(asked, units), *_bounds(worked, name, now)
     if name in KEEPS_HALF:
         low = max(low, now / 2)
 
@@ -138,16 +149,22 @@ def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:
     return Lever((name,), at, _bold(asked, step, units))
 
 
-def _shifted(worked: Worked, pair: tuple[str, str], units: Units) -> Lever:
-    """Two entries moved by the same number of steps."""
-    one, other = (_single(worked, name, units) for name in pair)
-    assert one is not None and other is not None
+def _coupled(worked: Worked, one: str, other: str, units: Units, marks: int = 1, way: int = 1) -> Lever:
+    """Two entries moved together. marks: of the first for one of the second; way: -1 where the second goes the other way.
+
+    Both are moved by as much as a mark of the first, so that what is between them stays as it is.
+    """
+    first, step = _single(worked, one, units), grid(trade().fields[one], units)
+    now = now_of(worked, other)
+    assert first is not None and isinstance(now, float)
+    low, high = _bounds(worked, other, now)
 
     def at(n: int) -> Answers | None:
-        first, second = one.at(n), other.at(n)
-        return None if first is None or second is None else {**first, **second}
+        moved = first.at(n * marks)
+        place = _stepped(now, n * way, step)
+        return {**moved, other: place} if moved is not None and low <= place <= high + 1e-9 else None
 
-    return Lever(pair, at, one.bold)
+    return Lever((one, other), at, max(1, first.bold // marks))
 
 
 @reads
@@ -198,6 +215,12 @@ def best_arm_end(best_tie_rod_ahead: Mm, best_tie_rod_inboard: Mm) -> Answers | 
 
 
 @reads
+def best_relay_arm(tie_rod_end_ahead: Mm) -> Answers | None:
+    """Arms of a relay rod as long as the steering arms, which point the same way."""
+    return {_RELAY_ARM: tie_rod_end_ahead}
+
+
+@reads
 def best_upper_set(upper_best_set: Rad) -> Answers | None:
     """How the upper joint's housing is best clocked."""
     return {_UPPER_SET: upper_best_set}
@@ -209,7 +232,7 @@ def best_lower_set(lower_best_set: Rad) -> Answers | None:
     return {_LOWER_SET: lower_best_set}
 
 
-_BEST = (best_inner_pivot, best_arm_end, best_upper_set, best_lower_set)
+_BEST = (best_inner_pivot, best_arm_end, best_relay_arm, best_upper_set, best_lower_set)
 
 
 def best_places(worked: Worked, fields: Iterable[str], units: Units) -> list[Answers]:
@@ -230,6 +253,14 @@ def _on_marks(place: Mapping[str, float], units: Units) -> list[Answers]:
         marks = [mark * step for mark in (floor(number / step), ceil(number / step))]
         made = [{**one, field: mark} for one in made for mark in marks if _within(asked, mark)]
     return list(made)
+
+
+def next_marks(place: Answers, units: Units) -> list[Answers]:
+    """The places one mark to either side, of each entry by itself."""
+    marks = [
+        (name, number + way * grid(trade().fields[name], units)) for name, number in place.items() for way in (1, -1)
+    ]
+    return [{**place, name: number} for name, number in marks if _within(trade().fields[name], number)]
 
 
 def _another_wheel(worked: Worked, name: str, now: float, units: Units) -> Lever | None:
@@ -275,10 +306,12 @@ def _bold(asked: AskedField, step: float, units: Units) -> int:
     return 4 if step < _GRID[unit][units == "metric"] else _BOLD[unit][units == "metric"]
 
 
-def _bounds(asked: AskedField, now: float) -> tuple[float, float]:
+def _bounds(worked: Worked, name: str, now: float) -> tuple[float, float]:
     """What can be typed at all. What is unusual is asked about, and shows as what gets worse."""
+    asked = trade().fields[name]
     assert asked.least is not None and asked.most is not None
-    return min(asked.least, now), max(asked.most, now)
+    parts = [part for other in NO_THICKER.get(name, ()) if isinstance(part := now_of(worked, other), float)]
+    return min(asked.least, now), max(min((asked.most, *parts)), now)
 
 
 def _stepped(now: float, n: int, step: float) -> float:

@@ -55,8 +55,11 @@ class Probe:
         """
         self._worked, self._about, self._count = worked, about, count
         self._listening: _Listening | None = None
+        self.moved = False
+        """Whether any answer asked about made a difference."""
         self._node = self._with_ears(trade().checks[check])
         self.judgement = self._found(trade().ask_each(self._node, worked.copy()))
+        self._here = self._score(self.judgement, worked.known)
 
     def _with_ears(self, node: Node) -> Node:
         for parameter, fixed in node.fixed.items():
@@ -91,7 +94,7 @@ class Probe:
 
     def here(self) -> Score:
         """How it stands now."""
-        return self._score(self.judgement, self._worked.known)
+        return self._here
 
     def asking(self, fields: Iterable[str]) -> Callable[[Mapping[str, object]], Score]:
         """A function from other answers to these fields to how the finding then stands."""
@@ -102,6 +105,11 @@ class Probe:
         before = {name: now_of(self._worked, name) for name in fields}
 
         def ask(answers: Mapping[str, object]) -> Score:
+            score = asked(answers)
+            self.moved = self.moved or score != self._here
+            return score
+
+        def asked(answers: Mapping[str, object]) -> Score:
             self._count(again)
             worked = with_answers({**before, **answers})
             if self._asks_again:
@@ -122,7 +130,8 @@ class Probe:
         if found is None:
             return Score(0, -inf)
         if not self._asks_again:
-            return Score(RANK[found.verdict], (self._listening and self._listening.heard) or 0.0)
+            heard = found.in_hand if found.in_hand is not None else self._listening and self._listening.heard
+            return Score(RANK[found.verdict], heard or 0.0)
         gap = found.again(known) if found.again else None
         if gap is None:
             return Score(0, -inf)

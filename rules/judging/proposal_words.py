@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from dataclasses import asdict
 from typing import Any
 
+from rules.graph.results import Verdict
 from rules.judging.judge import and_list, label
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposals import SUM_UP, Looked
@@ -39,11 +40,13 @@ def outcome_words(proposal: Proposal) -> list[str]:
     return told
 
 
+_FURTHER: dict[Verdict, str] = {"stop": "further into the stop", "watch": "nearer to a stop"}
+"""What is said of a finding that keeps its verdict and is further from good."""
+
+
 def _listed(moved: Iterable[Moved]) -> str:
     return "; ".join(
-        f"{one.title} (further into the stop)"
-        if one.before == one.after
-        else f"{one.title} ({one.before} to {one.after})"
+        f"{one.title} ({_FURTHER.get(one.before, '') if one.before == one.after else f'{one.before} to {one.after}'})"
         for one in moved
     )
 
@@ -72,10 +75,10 @@ def no_offer_words(looked: Looked) -> list[str]:
     if carries := tuple(name for name in looked.tried if name in NEVER_LESS | NEVER_MORE):
         told.append(f"Less metal is never tried, of {_or_list(carries)}: where strength is judged, try that yourself.")
     near = looked.nearest
-    if near is not None:
+    if near is not None and near.helps:
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
         new = [one.title for one in near.stops]
-        deeper = [one.title for one in near.worse if one.before == one.after]
+        deeper = [one.title for one in near.worse if one.before == one.after == "stop"]
         if new:
             words += f", but a new stop: {'; '.join(new)}"
         elif deeper:
@@ -113,10 +116,11 @@ def as_data(looked: Looked) -> dict[str, Any]:
         "nearest": None if looked.nearest is None else _proposal(looked.nearest),
         "measure": list(looked.measure),
         "second_look": list(looked.second_look),
+        "cut_short": looked.cut_short,
     }
 
 
 def _proposal(proposal: Proposal) -> dict[str, Any]:
     data = asdict(proposal)
-    del data["whole"]  # how it was looked for, not what comes of it
+    del data["whole"], data["another_design"]  # how it was looked for, not what comes of it
     return data | {key: list(data[key]) for key in ("entries", "better", "worse", "stops", "unjudged", "bought")}

@@ -6,19 +6,19 @@ leaves something unjudged that was judged, is not offered. Where nothing alone w
 """
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from rules.checks.agreement.geometry import AS_TAPED
 from rules.graph.results import Verdict
-from rules.judging.following import Candidate, after_a_stride, follow
+from rules.judging.following import Candidate, after_a_stride, best_nearby, follow
 from rules.judging.judge import Finding, Judged
 from rules.judging.levers import Answers, Lever, best_places, into_usual, levers, now_of
 from rules.judging.probe import RANK, Probe, Score
-from rules.judging.proposal import RED, Proposal, compared
+from rules.judging.proposal import RED, EntryChange, Proposal, compared
 from rules.judging.reader import check_id
 from rules.judging.second_look import UNUSUAL, is_settled_by_looking, second_look
 from rules.judging.trade import trade
-from rules.judging.trials import Spent, Trials
+from rules.judging.trials import ALONE, Spent, Trials
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, is_laid_out, of_an_own_part, too_large_to_be_meant
 
@@ -27,7 +27,11 @@ SHOWN = 3
 TRIED = 5
 """Changes tried on the whole sheet, for a finding and again for pairs: each takes the working of everything that moves."""
 FOLLOWED = 6
-"""Levers followed to their end where asking is slow; those that help most."""
+"""Levers followed to their end before what they came to is tried; those that help most first, then the next as many."""
+ROUNDS = 2
+"""Times so many are followed though something was found that makes other things worse."""
+KEPT_FOR_PAIRS = ALONE // 3
+"""Units that single levers leave over."""
 FARTHER = 2
 """How often a change that was not enough on the whole sheet is made larger."""
 MEASURED_TWICE = {check_id(tie.id): (tie.one, tie.other) for tie in AS_TAPED}
@@ -60,12 +64,14 @@ def in_trouble(judged: Judged) -> tuple[Finding, ...]:
     return tuple(finding for finding in judged.findings if finding.verdict in RED)
 
 
-def look_for(judged: Judged, finding: Finding, wanted: Callable[[], bool] = lambda: True) -> Looked:
+def look_for(
+    judged: Judged, finding: Finding, wanted: Callable[[], bool] = lambda: True, first: Judged | None = None
+) -> Looked:
     """Changes for one finding of a sheet that is judged whole.
 
-    wanted: asked before each step; raises NoLongerWanted once it says no.
+    wanted: asked before each step; raises NoLongerWanted once it says no. first: the sheet as it was before earlier changes.
     """
-    trials = Trials(judged, wanted=wanted)
+    trials = Trials(judged, wanted=wanted, first=first)
     return _nothing_to_choose(trials, finding) or _looked_into(trials, finding)
 
 
@@ -107,16 +113,38 @@ def _looked_into(trials: Trials, finding: Finding) -> Looked:
         if finding.check == UNUSUAL:
             search.offers(search.into_usual())
         for fields in search.tiers():
-            search.offers(search.singles(fields))
+            for number, found in enumerate(search.rounds(fields), 1):
+                search.offers(found)
+                if search.is_settled or (search.mends and number >= ROUNDS):
+                    break
+                if trials.left < KEPT_FOR_PAIRS:
+                    search.cut_short = True
+                    break
             if search.found:
                 break
-        if not any(RANK[offer.after] == search.probe.best for offer in search.found):
+        if not search.mends:
             search.pairs()
         if not search.found and finding.check != UNUSUAL:
             search.offers(search.into_usual())
     except Spent:
         search.cut_short = True
     return search.looked()
+
+
+def meant(found: list[Proposal]) -> list[Proposal]:
+    """All but what is rather another design where something smaller helps as much and costs no more, and what adds to another
+    offer and helps no more than that."""
+
+    def gains(offer: Proposal) -> tuple[int, int]:
+        return RANK[offer.after], -len(offer.worse)
+
+    best = max((gains(offer) for offer in found if not offer.another_design), default=(0, 0))
+    kept = [one for one in found if not one.another_design or gains(one) > best]
+    return [
+        one
+        for one in kept
+        if not any({*other.entries} < {*one.entries} and RANK[other.after] >= RANK[one.after] for other in kept)
+    ]
 
 
 def _least_first(offer: Proposal) -> tuple[int, int, int]:
@@ -135,6 +163,7 @@ class _Search:
     judged: Judged
     finding: Finding
     levers: list[Lever] = field(default_factory=list)
+    seen: set[tuple[EntryChange, ...]] = field(default_factory=set)
     found: list[Proposal] = field(default_factory=list)
     refused: list[tuple[Proposal, Judged, Answers]] = field(default_factory=list)
     partly: list[Candidate] = field(default_factory=list)
@@ -152,8 +181,21 @@ class _Search:
         own = tuple(filter(of_an_own_part, fields))
         return own, tuple(name for name in fields if name not in own)
 
-    def singles(self, fields: tuple[str, ...]) -> list[Candidate]:
-        """Places of single levers that satisfy the check by itself, the least effort first."""
+    @property
+    def mends(self) -> bool:
+        """Whether something found mends it wholly."""
+        return any(RANK[offer.after] == self.probe.best for offer in self.found)
+
+    @property
+    def is_settled(self) -> bool:
+        """Whether something mends it wholly, with nothing to buy and nothing that gets worse, so that no more need be tried."""
+        return any(
+            RANK[offer.after] == self.probe.best and not offer.worse and not offer.bought and not offer.another_design
+            for offer in self.found
+        )
+
+    def rounds(self, fields: tuple[str, ...]) -> Iterator[list[Candidate]]:
+        """Places of single levers that satisfy the check by itself, the least effort first; of some levers, then of more."""
         units, probe = self.judged.sheet.shown_in, self.probe
         here, moved = probe.here(), levers(self.judged.worked, fields, units)
         self.levers += moved
@@ -162,16 +204,21 @@ class _Search:
             for place in best_places(self.judged.worked, fields, units)
             if (score := probe.asking(place)(place)) > here
         ]
-        found = sorted(found, key=lambda one: one.score, reverse=True)[:1]
-        for lever, ways in self._worth_following(moved, here):
-            reached, nearest = follow(lever, probe, here, ways)
-            if reached is not None:
-                found.append(reached)
-            if nearest is not None and (reached is None or nearest.score > reached.score):
-                self.partly.append(nearest)
-        found += [one for one in self.partly if one.score.rank > here.rank]
-        found.sort(key=self._in_order)
-        return found
+        found = [
+            Candidate(*best_nearby(one.answers, one.score, probe, units), 1.0)
+            for one in sorted(found, key=lambda one: one.score, reverse=True)[:1]
+        ]
+        worth = self._worth_following(moved, here)
+        for first in range(0, max(len(worth), 1), FOLLOWED):
+            for lever, ways in worth[first : first + FOLLOWED]:
+                reached, nearest = follow(lever, probe, here, ways)
+                if reached is not None:
+                    found.append(reached)
+                if nearest is not None and (reached is None or nearest.score > reached.score):
+                    self.partly.append(nearest)
+                    found += [nearest] if nearest.score.rank > here.rank else []
+            yield sorted(found, key=self._in_order)
+            found = []
 
     def into_usual(self) -> list[Candidate]:
         """Every answer that is unusual made usual, where all of them say how the front end is laid out and one is behind this."""
@@ -204,12 +251,16 @@ class _Search:
             if after is not None and (after[0] > here or not here.in_hand):
                 helps.append((after[0], -place, lever, after[1]))
         helps.sort(key=lambda one: one[:2], reverse=True)
-        return [(lever, ways) for _, _, lever, ways in helps[:FOLLOWED]]
+        return [(lever, ways) for _, _, lever, ways in helps]
 
     def offers(self, found: Iterable[Candidate]) -> None:
         """Keep those that hold on the whole sheet."""
+        had = len(self.found)
         for tried, candidate in enumerate(found):
-            if tried == TRIED or len(self.found) == SHOWN:
+            if len(self.found) - had == SHOWN:
+                break
+            if tried == TRIED:
+                self.cut_short = True
                 break
             for answers in _and_farther(candidate):
                 proposal = self.attempt(answers, _VERDICTS[candidate.score.rank])
@@ -220,7 +271,11 @@ class _Search:
         """A change put in a copy as it would be typed, and the whole of it judged again; kept with the others."""
         typed = self.trials.typed(answers)
         after = self.trials.of(typed, self.finding)
-        proposal = compared(self.judged, after, self.finding, typed, expected)
+        proposal = compared(self.judged, after, self.finding, typed, expected, self.trials.first)
+        proposal = replace(proposal, another_design=self._too_large(answers))
+        if proposal.entries in self.seen:
+            return proposal
+        self.seen.add(proposal.entries)
         if proposal.may_be_offered:
             self.found.append(proposal)
         else:
@@ -231,7 +286,10 @@ class _Search:
         """Two levers together: one that went wrong elsewhere with one that mends that, or two that each do part of it."""
         best = _VERDICTS[self.probe.best]
         for tried, answers in enumerate(self._pairs()):
-            if tried == TRIED or self.attempt(answers, best).may_be_offered:
+            if tried == TRIED:
+                self.cut_short = True
+                break
+            if self.attempt(answers, best).may_be_offered:
                 break
 
     def _pairs(self) -> Iterator[Answers]:
@@ -250,13 +308,14 @@ class _Search:
         """Single levers that mend a finding of a changed copy, those that were moved already left alone."""
         search = _Search(self.trials, after, finding)
         here = search.probe.here()
-        found = [one for one in search.singles(search.probe.fields) if not moved.keys() & one.answers.keys()]
+        found = [one for one in next(search.rounds(search.probe.fields)) if not moved.keys() & one.answers.keys()]
         return [one.answers for one in found if one.score.rank > here.rank][:most]
 
     def looked(self) -> Looked:
         """What came of it."""
-        tried = tuple(dict.fromkeys(name for lever in self.levers for name in lever.fields))
-        kept = tuple(sorted(self.found, key=_least_first)[:SHOWN])
+        levers = self.levers if self.probe.moved or self.found or self.refused else []
+        tried = tuple(dict.fromkeys(name for lever in levers for name in lever.fields))
+        kept = tuple(sorted(meant(self.found), key=_least_first)[:SHOWN])
         return Looked(
             self.finding,
             kept,
@@ -276,7 +335,7 @@ class _Search:
                 return None
         return min(
             (one for one, _, _ in self.refused),
-            key=lambda one: (not one.helps, len(one.stops), len(one.entries)),
+            key=lambda one: (not one.helps, one.another_design, len(one.stops), len(one.entries)),
             default=None,
         )
 

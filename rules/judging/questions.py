@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
-from rules.measure.said import written
+from rules.measure.said import span
 from rules.sheet import FIELDS
 
 
@@ -20,10 +20,7 @@ def _usual(name: str, judged: Judged) -> str:
         return ""
     asked, answers = FIELDS[name], judged.sheet.answers
     low, high = asked.usual_among(answers) or (0.0, 0.0)
-    unit = asked.unit if asked.unit != "int" else "1"
-    least, most = written((low, unit, "up"), judged.shown_in), written((high, unit, "down"), judged.shown_in)
-    symbol = most.lstrip("-0123456789./ ")
-    return f"Unusual: {least.removesuffix(symbol).rstrip()} to {most} is usual."
+    return f"Unusual: {span(low, high, asked.unit if asked.unit != 'int' else '1', judged.shown_in)} is usual."
 
 
 def beside(name: str, judged: Judged) -> tuple[str, ...]:

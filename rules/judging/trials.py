@@ -42,12 +42,15 @@ _Key = tuple[tuple[str, str], ...]
 class Trials:
     """The changed copies of one sheet. left: units that are left; wanted: asked at each, whether anybody still waits.
 
+    first: the sheet as it was before earlier changes, where there were some.
+
     A copy that another finding left is as dear as a new one: so a finding is told the same among others as by itself.
     """
 
     judged: Judged
     left: int = field(default_factory=lambda: ALONE)
     wanted: Callable[[], bool] = lambda: True
+    first: Judged | None = None
     _kept: dict[_Key, list[tuple[int, Judged]]] = field(default_factory=dict)
     _paid: set[tuple[_Key, int]] = field(default_factory=set)
 
@@ -85,7 +88,7 @@ class Trials:
         )
 
     def _refused(self, after: Judged, finding: Finding) -> bool:
-        return bool(new_stops(self.judged, after)) or any(True for _ in deeper(self.judged, after, finding))
+        return bool(new_stops(self.judged, after)) or any(True for _ in deeper(self.judged, after, finding, self.first))
 
     def _farther_and_farther(self, typed: Mapping[str, str]) -> Iterator[Judged]:
         """The copy with what is light judged, then more of it, at last whole; each kept, and paid for once by each finding."""

@@ -1,15 +1,14 @@
 """The usual range of a question, as the check that judges it alone has it, else as the question itself says."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from functools import lru_cache
 
 from rules.graph.bands import AtLeast, AtMost, Between, ByChoice, Limits
 from rules.graph.engine import Graph
-from rules.graph.examples import limits_of
 from rules.judging.trade import trade
 from rules.measure.display import published
 from rules.measure.quantity import KINDS, Units
+from rules.measure.said import span
 
 NONE_YET: Mapping[str, object] = {}
 
@@ -71,4 +70,4 @@ def usual_words(
     asked, bounds = (graph or trade()).fields[field_name], usual_range(field_name, answers, graph)
     if bounds is None or asked.kind not in KINDS:
         return "" if bounds is None else f"{bounds[0]:g} to {bounds[1]:g}"
-    return limits_of(replace(asked, least=bounds[0], most=bounds[1]), units)
+    return span(*bounds, KINDS[asked.kind].unit, units)

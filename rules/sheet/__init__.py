@@ -72,7 +72,7 @@ class Sheet:
     """A sheet as read: answers by dotted field name in inside units, what was typed, and every fault.
 
     confirmed: names of answers the builder has said yes to, as they stand. unusual: names of answers that are outside
-    what is usual and not confirmed, in order.
+    what is usual and not confirmed, in order. said_yes: the table of yeses as it stands, kept or not.
     """
 
     title: str = ""
@@ -83,6 +83,7 @@ class Sheet:
     unknown: tuple[str, ...] = ()
     confirmed: Confirmed = field(default_factory=Confirmed)
     unusual: tuple[str, ...] = ()
+    said_yes: Mapping[str, object] = field(default_factory=dict)
 
     @property
     def shown_in(self) -> Units:
@@ -147,11 +148,16 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         for name in WORKED_OUT
         if not is_worked_out(document.get(name, []))
     ]
-    confirmed = Confirmed(name for name in still_confirmed(held, answers, FIELDS, units) if BESIDE not in name)
+    confirmed = confirmed_in(held, answers, units)
     unusual = tuple(
         n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n], answers)
     )
-    return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual)
+    return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual, held)
+
+
+def confirmed_in(said_yes: Mapping[str, object], answers: Mapping[str, Any], units: Units | None) -> Confirmed:
+    """Which answers the table of yeses confirms: those that stand as they were, and so does all they were confirmed beside."""
+    return Confirmed(name for name in still_confirmed(said_yes, answers, FIELDS, units) if BESIDE not in name)
 
 
 def is_worked_out(held: object) -> bool:

@@ -29,17 +29,24 @@ NEVER_LESS = frozenset(
     bolts.hub_bolt_engagement rotor.finished_thickness steering.tie_rod_threads_in
     arms.lower_tube arms.upper_tube plate.gusset_thickness plate.gusset_along_plate plate.gusset_along_lug
     upright.arm_on_wall upright.arm_on_wall_width upright.seam_leg bolts.upper_lug_width bolts.lower_lug_width
+    weld_upper.leg weld_upper.run weld_lower.leg weld_lower.run weld_steering_arm.leg weld_steering_arm.run
+    weld_caliper_bracket.leg weld_caliper_bracket.run
     """.split()
 )
 """Metal that carries: less of it is no way out of anything."""
 NEVER_MORE = frozenset({"upright.snout_bore"})
 """Metal that is bored away: more of it neither."""
-KEEPS_HALF = frozenset("arms.bump_travel arms.droop_travel steering.stop_angle steering.rack_travel".split())
+KEEPS_HALF = frozenset(
+    "arms.bump_travel arms.droop_travel steering.stop_angle steering.rack_travel spring.bump_rubber".split()
+)
 """What the car can do: a change that takes more than half of it away is no advice."""
-ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure")
+WELDS = ("weld_upper", "weld_lower", "weld_steering_arm", "weld_caliper_bracket")
+SEAMS = tuple(f"{weld}.{size}" for weld in WELDS for size in ("leg", "run"))
+"""How large a weld is made: its leg, and how far it runs."""
+ELSEWHERE = ("rotor.finished_thickness", "caliper.line_pressure", *SEAMS)
 CHOICES = (
     "joint_angles.upper_bolt", "joint_angles.lower_bolt", "joint_angles.tie_rod_outer_bolt", "pivots.upper_shear",
-    "pivots.lower_shear", "steering.stopped_by",
+    "pivots.lower_shear", "steering.stopped_by", "steering.rack_moves",
 )  # fmt: skip
 """Choices that are a matter of how it is put together."""
 EMPTY_IS_NOUGHT = ("pivots.axis_ahead", "joint_angles.upper_set", "joint_angles.lower_set", "arms.static_camber")
@@ -49,7 +56,18 @@ TOGETHER = (
     ("arms.lower_front_from_centre", "arms.lower_rear_from_centre"),
     ("arms.upper_front_from_centre", "arms.upper_rear_from_centre"),
 )
-"""Both pivots of an arm, which move together where both are entered."""
+"""Both pivots of an arm, which are moved together too where both are entered."""
+LARGER = (
+    ("plate.width", "plate.spindle_from_front", 2), ("plate.width", "plate.spindle_from_front", 1),
+    ("plate.height", "plate.spindle_from_top", 2), ("plate.height", "plate.spindle_from_top", 1),
+    *((f"{weld}.run", f"{weld}.leg", 8) for weld in WELDS),
+)  # fmt: skip
+"""A plate made larger all round, or on the side its wheel centre is measured from; a weld longer and thicker at once: marks of
+the first for one of the second."""
+NO_THICKER = {f"{weld}.leg": (f"{weld}.thickness_one", f"{weld}.thickness_two") for weld in WELDS}
+"""A fillet's leg ends at the thinner of what it joins: more is melted edge."""
+SEATS = ("spring.preload", "spring.seats_apart")
+"""A spring is squeezed more by seats that stand nearer to each other: both change, by as much and opposite ways."""
 OFFSETS = ("wheel.offset", "wheel.backspacing")
 """Two ways to say one thing: another wheel has another of both."""
 _MOVABLE = ("mm", "rad", "MPa")
@@ -82,7 +100,7 @@ def to_be_made(name: str, answer: str) -> str:
     >>> to_be_made("steering.stopped_by", "rack"), to_be_made("pivots.castor", "4 deg")
     ('', '')
     """
-    return _MADE.get((name, answer), "")
+    return _MADE.get((name, answer)) or _MADE_ANYHOW.get(name, "")
 
 
 def too_large_to_be_meant(name: str, now: object, to: object) -> bool:
@@ -102,7 +120,11 @@ def too_large_to_be_meant(name: str, now: object, to: object) -> bool:
 
 
 _BOUGHT = {
-    "steering.rack_travel": "rack", "brakes.master_bore": "master cylinder", "brakes.rear_master_bore": "rear master cylinder",
+    "steering.rack_travel": "rack",
+    "steering.rack_moves": "rack",
+    "spring.rate": "spring",
+    "brakes.master_bore": "master cylinder",
+    "brakes.rear_master_bore": "rear master cylinder",
 }  # fmt: skip
 _MADE = {
     (
@@ -110,11 +132,15 @@ _MADE = {
         "upright or arm",
     ): "A stop has to be welded or bolted on upright or arm, set to the angle entered.",
 }
+_MADE_ANYHOW = {
+    "steering.rack_moves": "Or with the same rack turned over or end for end, where it can be held so.",
+    "spring.rate": "Another spring is of another length, free and solid: measure both and enter them.",
+}
 PLACES = ("pivots", "steering", "arms", "spring")
 """Steps whose lengths say where something stands, rather than how large it is."""
 OWN_PARTS = ("plate", "upright", "bolts")
 """Steps whose lengths are sizes of the builder's own parts; so are `OWN_SIZES`."""
-OWN_SIZES = frozenset({"arms.lower_tube", "arms.upper_tube", "rotor.finished_thickness"})
+OWN_SIZES = frozenset({"arms.lower_tube", "arms.upper_tube", "rotor.finished_thickness", *SEAMS})
 LARGE_MOVE, LARGE_ANGLE, SMALL_PART = 50.0, radians(8.0), 10.0
 """mm of a place, rad of an angle; mm that any part may grow by. This program's own."""
 

@@ -38,6 +38,32 @@ _ROTORS = {
 }
 _RACKS = {"inch": _inches(*(quarter / 4 for quarter in range(8, 25))), "metric": _steps(50.0, 150.0, 5.0)}
 
+_TUBES = {
+    "inch": _inches(0.625, 0.75, 0.875, 1.0, 1.125, 1.25, 1.375, 1.5, 1.625, 1.75, 1.875, 2.0, 2.25, 2.5, 3.0),
+    "metric": (
+        16.0,
+        18.0,
+        20.0,
+        22.0,
+        25.0,
+        28.0,
+        30.0,
+        32.0,
+        35.0,
+        38.0,
+        40.0,
+        42.0,
+        45.0,
+        48.0,
+        50.0,
+        55.0,
+        60.0,
+        70.0,
+    ),
+}
+_SPRINGS = tuple(pounds * 4.4482216152605 / INCH for pounds in range(50, 1001, 25))
+"""N/mm. Sold by 25 lbf/in."""
+
 SHELF: Mapping[str, Mapping[Units, Sizes]] = {
     "wheel.diameter": {"inch": _RIM_DIAMETERS, "metric": _RIM_DIAMETERS},
     "wheel.width": {"inch": _RIM_WIDTHS, "metric": _RIM_WIDTHS},
@@ -53,7 +79,12 @@ SHELF: Mapping[str, Mapping[Units, Sizes]] = {
     "plate.bracket_thickness": _PLATE,  # type: ignore[dict-item]
     "bolts.upper_lug_thickness": _PLATE,  # type: ignore[dict-item]
     "bolts.lower_lug_thickness": _PLATE,  # type: ignore[dict-item]
+    "upright.beam_wall": _PLATE,  # type: ignore[dict-item]
+    "upright.steering_arm_wall": _PLATE,  # type: ignore[dict-item]
+    "arms.lower_tube": _TUBES,  # type: ignore[dict-item]
+    "arms.upper_tube": _TUBES,  # type: ignore[dict-item]
+    "spring.rate": {"inch": _SPRINGS, "metric": _SPRINGS},
     "brakes.master_bore": {"inch": _MASTER_BORES, "metric": _MASTER_BORES},
     "brakes.rear_master_bore": {"inch": _MASTER_BORES, "metric": _MASTER_BORES},
 }
-"""Dotted field names to sizes in mm, rising, for inch and for metric sheets."""
+"""Dotted field names to sizes in mm, or the field's own unit, rising, for inch and for metric sheets."""

@@ -8,7 +8,7 @@ from textual.screen import Screen
 from textual.widgets import Static
 from textual.worker import Worker, WorkerState
 
-from rules.judging.judge import Finding
+from rules.judging.judge import Finding, judge
 from rules.judging.proposal import Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words, second_look_words
 from rules.judging.proposals import Looked, look_for
@@ -48,13 +48,18 @@ class ChangesScreen(Screen["str | tuple[str, ...] | None"]):
     def on_mount(self) -> None:
         """Look beside the screen, so that Escape goes back at any time."""
         self.query_one(Items).focus_list()
-        judged = self._session.judged
         self.run_worker(
-            lambda: look_for(judged, self._finding, lambda: self._wanted),
+            self._look,
             thread=True,
             exit_on_error=False,
             group="looking",
         )
+
+    def _look(self) -> Looked:
+        """What helps. What a change may cost counts from the sheet as it was opened, however many were put in since."""
+        judged, opened = self._session.judged, self._session.opened
+        first = None if opened == judged.sheet else judge(opened, judged.shown_in, advice=False)
+        return look_for(judged, self._finding, lambda: self._wanted, first)
 
     def on_worker_state_changed(self, event: Worker.StateChanged) -> None:
         """Show what was found."""

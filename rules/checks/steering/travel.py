@@ -140,6 +140,9 @@ def bump_steer(
     good = figure["on_the_road" if use == "road" else "off_road"] / figure["over"]
     danger = figure["danger"] / figure["over"]
     figures: PlaceFigures = {"allowed": (good * whole_travel, "mm")}
+    left = good * usual_travel - bump_toe
+    if bump_toe_whole is not None:
+        left = min(left, good * whole_travel - bump_toe_whole)
     usual = at_most(bump_toe, good=good * usual_travel, watch=danger * usual_travel)
     far = bump_toe_whole is None or at_most(bump_toe_whole, good=good * whole_travel) != "good"
     verdict = "watch" if far and usual == "good" else usual
@@ -156,15 +159,15 @@ def bump_steer(
     if steering_linkage.inner is None and bump_toe_alone is not None:
         text += " A wheel that travels alone, the other held straight at ride height, is steered by {bump_toe_alone} of toe."
     if verdict == "good":
-        return Judgement("good", text)
+        return Judgement("good", text, in_hand=left)
     if usual == "good":
         change = (
             "Measure toe at [1 in | 25 mm] steps to both ends. Where it goes the same way at both, move the tie rod's inner "
             "pivot in or out; where opposite ways, up or down. Or less travel."
         )
-        return Judgement(verdict, text, change, figures)
+        return Judgement(verdict, text, change, figures, in_hand=left)
     change = "Another place of the tie rod's ends; shims under the outer one to try it, toe measured at [1 in | 25 mm] steps."
-    return Judgement(verdict, text, change, figures)
+    return Judgement(verdict, text, change, figures, in_hand=left)
 
 
 @check(

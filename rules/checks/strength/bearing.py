@@ -98,6 +98,7 @@ def bearing_static(
         text,
         "A hub with a static rating of {needed}, rows further apart, or a wheel of another offset.",
         {"needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
+        in_hand=bearing_static_safety - quiet,
     )
 
 

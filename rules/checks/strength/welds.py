@@ -153,7 +153,8 @@ def weld_strength(which_weld_safety: WeldSafetyFactor, limits: Holds) -> Judgeme
     if safety.hits:
         turned = f", one way and the other ({safety.swings})" if safety.swings else ""
         text += f" Sound welds of the worst kind crack after about {_hits(safety.hits)} such hits{turned}."
-    return Judgement(verdict, text, found.change, figures)
+    left = min(limits.in_hand(safety), safety.allowed - 1.0 - limits.other["spare"][0])
+    return Judgement(verdict, text, found.change, figures, in_hand=left)
 
 
 def _hits(number: float) -> str:

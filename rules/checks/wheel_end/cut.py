@@ -86,6 +86,7 @@ def _edge_distance(whose: str, distance: float, bolt: float, limits: AtLeast) ->
         if verdict == "good"
         else "More metal around the hole. To go lower than the least is an engineer's decision.",
         figures,
+        in_hand=distance - max(custom, floor),
     )
 
 

@@ -2,15 +2,16 @@
 
 import re
 from math import radians
+from typing import cast
 
 import pytest
 
 from rules.graph.asking import AskedField, ask
-from rules.judging.levers import as_typed, grid, levers
+from rules.judging.levers import as_typed, best_places, grid, levers
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
-from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable
+from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable, to_be_made
 from rules.tables.shelf import SHELF
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -124,3 +125,73 @@ def test_no_lever_goes_where_nothing_can_be_typed(name: str) -> None:
         for n in (*range(-9, 10), -200, -50, 50, 200):
             for field, answer in (lever.at(n) or {}).items():
                 FIELDS[field].read(as_typed(field, answer, units), units)
+
+
+def both(sheet: dict[str, object], *fields: str) -> list[dict[str, float]]:
+    """What one step up makes of each lever that moves just these entries together, in inches."""
+    worked, units = judged_document(sheet).worked, cast("Units", sheet["units"])
+    found = (one.at(1) for one in levers(worked, fields, units) if one.fields == fields)
+    return [{name: number / INCH for name, number in place.items()} for place in found if place is not None]
+
+
+def test_two_pivots_at_different_heights_are_brought_together_and_each_is_moved_alone() -> None:
+    """12 in and 9 1/2 in: both up by 1/16 in, one up and the other down by as much, and either by itself."""
+    front, rear = "arms.lower_front_height", "arms.lower_rear_height"
+    sheet = document("dune_wren_moving")
+    sheet["arms"] |= {"lower_front_height": "12 in", "lower_rear_height": "9 1/2 in"}
+    assert both(sheet, front, rear) == [
+        pytest.approx({front: 12.0625, rear: 9.5625}),
+        pytest.approx({front: 12.0625, rear: 9.4375}),
+    ]
+    alone = {one.fields for one in levers(judged_document(sheet).worked, (front, rear), "inch")}
+    assert {(front,), (rear,)} <= alone
+    level = document("dune_wren_moving")  # both 10 3/4 in
+    assert both(level, front, rear) == [pytest.approx({front: 10.8125, rear: 10.8125})]
+
+
+def test_a_plate_is_made_wider_on_both_sides_or_on_the_one_it_is_measured_from() -> None:
+    """5 in wide, the wheel centre 2 1/2 in behind its front edge: 1/16 in more in front, and as much behind or none."""
+    width, centre = "plate.width", "plate.spindle_from_front"
+    assert both(document("dune_wren_moving"), width, centre) == [
+        pytest.approx({width: 5.125, centre: 2.5625}),
+        pytest.approx({width: 5.0625, centre: 2.5625}),
+    ]
+
+
+def test_seats_nearer_to_each_other_squeeze_the_spring_as_much_more() -> None:
+    squeezed, apart = "spring.preload", "spring.seats_apart"  # 1/4 in and 13 3/4 in
+    assert both(document("dune_wren_moving"), squeezed, apart) == [pytest.approx({squeezed: 0.3125, apart: 13.6875})]
+    only = levers(judged_document(document("dune_wren_moving")).worked, (squeezed, apart), "inch")
+    assert [one.fields for one in only] == [(squeezed, apart)]
+
+
+def test_a_fillet_is_never_thicker_than_the_thinner_of_what_it_joins() -> None:
+    """Leg 7/16 in where a 1/2 in lug meets the plate: one more sixteenth, and no further."""
+    worked = judged_document(document("scree_ox_strength")).worked
+    (leg,) = (one for one in levers(worked, ("weld_upper.leg",), "inch") if one.fields == ("weld_upper.leg",))
+    assert leg.at(1) == pytest.approx({"weld_upper.leg": INCH / 2}) and leg.at(2) is None and leg.at(-1) is None
+
+
+@pytest.mark.parametrize(
+    ("field", "sold", "made"),
+    [
+        ("spring.rate", 125 * 4.4482216 / INCH, "measure both"),  # the next 25 lbf/in beyond 100
+        ("arms.lower_tube", 1.125 * INCH, ""),
+        ("steering.rack_moves", "left", "same rack turned over"),
+    ],
+)
+def test_the_next_that_is_sold(field: str, sold: object, made: str) -> None:
+    worked = judged_document(document("dune_wren_moving")).worked
+    (lever,) = levers(worked, (field,), "inch")
+    place = lever.at(1)
+    assert place is not None and place[field] == (pytest.approx(sold, rel=1e-6) if isinstance(sold, float) else sold)
+    assert made in to_be_made(field, str(sold)) and bool(made) == bool(to_be_made(field, str(sold)))
+    assert bought_anew(field) == {"spring.rate": "spring", "steering.rack_moves": "rack"}.get(field, "")
+
+
+def test_relay_arms_are_best_as_long_as_the_steering_arms() -> None:
+    """The steering arm's end stands 6.2 in behind: the marks about it are 6 3/16 and 6 1/4 in."""
+    sheet = document("scree_ox_strength")
+    sheet["steering"]["relay_arm_length"] = "0 in"
+    places = best_places(judged_document(sheet).worked, ("steering.relay_arm_length",), "inch")
+    assert sorted(place["steering.relay_arm_length"] / INCH for place in places) == pytest.approx([-6.25, -6.1875])

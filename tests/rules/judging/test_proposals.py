@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from rules.judging.judge import Finding, Judged
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words, second_look_words
-from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for, look_for_each
+from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for, look_for_each, meant
 from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable, of_an_own_part, too_large_to_be_meant
 from sample_sheets import document, samples
@@ -40,6 +40,7 @@ def typed_in(sheet: Mapping[str, Any], offer: Proposal) -> Judged:
 def hold(sheet: Mapping[str, Any], finding: Finding, found: Looked, before: Judged) -> None:
     """What is offered does what it says, over the whole sheet."""
     assert len(found.offers) <= SHOWN
+    assert len({offer.entries for offer in found.offers}) == len(found.offers)
     had = {one.key for one in before.findings if one.verdict == "stop"}
     for offer in found.offers:
         after = typed_in(sheet, offer)
@@ -59,6 +60,16 @@ MOVING_SAMPLES = [
     ("wrong_longer_shocks", "shock-spare"),
     ("wrong_pivots_out_in_the_wheel", "trail-positive"),
 ]
+BROKEN: list[tuple[str, Changes, str, list[str]]] = [
+    ("dune_wren_moving", {"steering.inner_from_centre": "9 in"}, "bump-steer", ["12 7/16 in"]),
+    ("dune_wren_moving", {"pivots.lower_below_spindle": "5 1/2 in"}, "bump-steer", ["4 in"]),
+    ("dune_wren_moving", {"steering.rack_moves": "left"}, "rack-way", ["right"]),
+    ("dune_wren_moving", {"plate.width": "3 1/2 in", "plate.spindle_from_front": "1 3/4 in"}, "hole-edge-distance",
+     ["5 in", "2 1/2 in"]),
+    ("scree_ox_strength", {"steering.relay_arm_length": "0 in"}, "tie-rod-placed", ["-6 1/4 in"]),
+]  # fmt: skip
+"""What was sound is broken by one or two entries, and what mends it is near where they stood: 12.6 in, 4 in, to the right, 5 and
+2 1/2 in (two of the bolts' 2.9 in apart: 1.05 in to each edge, custom is 1 in), and arms like the steering arm's 6.2 in."""
 """One finding each: every try is the working of all that moves."""
 
 
@@ -76,6 +87,34 @@ def test_what_is_offered_on_a_sample_that_moves_holds(name: str, check: str) -> 
     before = judged(sheet)
     finding = next(found for found in in_trouble(before) if found.check == check)
     hold(sheet, finding, look_for(before, finding), before)
+
+
+@pytest.mark.parametrize(("name", "changes", "check", "to"), BROKEN)
+def test_what_was_broken_is_offered_mended(name: str, changes: Changes, check: str, to: list[str]) -> None:
+    sheet = document(name)
+    for entry, answer in changes.items():
+        step, key = entry.split(".")
+        sheet[step][key] = answer
+    before = judged(sheet)
+    finding = next(found for found in before.findings if found.check == check)
+    found = look_for(before, finding)
+    assert [entry.to for entry in found.offers[0].entries] == to and found.offers[0].after == "good"
+    hold(sheet, finding, found, before)
+
+
+def test_another_design_is_told_only_where_nothing_smaller_costs_as_little() -> None:
+    small, dear = (
+        Proposal((EntryChange("pivots.castor", "1 deg", to),), "stop", "good", "", worse=worse)
+        for to, worse in (("2 deg", ()), ("3 deg", (Moved("a", "b", "good", "watch"),)))
+    )
+    large = Proposal((EntryChange("pivots.castor", "1 deg", "20 deg"),), "stop", "good", "", another_design=True)
+    assert meant([small, large]) == [small]
+    assert meant([dear, large]) == [dear, large]
+    assert meant([large]) == [large]
+    more = Proposal((*small.entries, EntryChange("pivots.spacing", "9 in", "10 in")), "stop", "good", "")
+    assert meant([small, more]) == [small]
+    in_part = Proposal(small.entries, "stop", "watch", "")
+    assert meant([in_part, more]) == [in_part, more]
 
 
 LENGTHS = st.integers(-30, 30)
@@ -283,8 +322,12 @@ def test_every_entry_that_can_be_chosen_is_asked() -> None:
         *tables.CHOICES,
         *tables.EMPTY_IS_NOUGHT,
         *tables.OFFSETS,
+        *tables.SEATS,
+        *tables.NO_THICKER,
         *SHELF,
     }
+    named |= {name for thinner in tables.NO_THICKER.values() for name in thinner}
+    named |= {name for one, other, _ in tables.LARGER for name in (one, other)}
     assert named | {name for pair in tables.TOGETHER for name in pair} <= FIELDS.keys()
     assert all(list(sizes) == sorted(sizes) for each in SHELF.values() for sizes in each.values())
 
@@ -378,10 +421,12 @@ def test_a_miss_that_goes_deeper_into_a_stop_says_so() -> None:
 def test_a_question_about_a_layout_gets_a_change_and_a_second_look() -> None:
     """Bump is usual from 0.72 to 1.42 of droop: of 130 mm 93.6 or more, and 70 mm is that of 97.2 or less."""
     found = looked(MOVING | {"arms.bump_travel": "70 mm", "arms.droop_travel": "130 mm"}, "bump-and-droop")
-    assert [[(entry.name, entry.to) for entry in offer.entries] for offer in found.offers] == [
+    assert sorted([(entry.name, entry.to) for entry in offer.entries] for offer in found.offers) == [
         [("arms.bump_travel", "94 mm")],
         [("arms.droop_travel", "97 mm")],
     ]
+    worse = [len(offer.worse) for offer in found.offers]
+    assert worse == sorted(worse)
     assert found.measure == () and found.second_look == ("arms.bump_travel",)
     assert second_look_words(found) == ["Or look at bump travel again, and say yes to it where it is as it stands."]
 

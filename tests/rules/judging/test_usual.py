@@ -101,6 +101,15 @@ def test_form_check_and_question_name_the_same_castor(judged: JudgedWith, use: s
     assert questions(sheet)["pivots.castor"] == f"Unusual: 4 to {most} deg is usual."
 
 
+def test_form_and_question_write_one_range_alike(judged: JudgedWith) -> None:
+    """Wheels are sold by the inch: 4 to 12 in are 101.6 to 304.8 mm, and no rounder figure is where the question begins."""
+    sheet = judged({"wheel.width": "320 mm", "tyre.rim_width_least": "320 mm", "hub.stub_shaft_torque": "400 N m"})
+    asked = questions(sheet)
+    assert usual_words("wheel.width", "metric") == "101.6 to 304.8 mm"
+    for name in ("wheel.width", "tyre.rim_width_least", "hub.stub_shaft_torque"):
+        assert asked[name] == f"Unusual: {usual_words(name, 'metric', sheet.sheet.answers)} is usual."
+
+
 def test_a_name_that_nothing_has_is_a_mistake_in_the_program() -> None:
     with pytest.raises(KeyError):
         usual("pivots.spacng")
@@ -116,5 +125,5 @@ def test_no_range_on_the_form_is_called_unusual_by_the_question(units: Units, us
             assert own[0] <= told[0] < told[1] <= own[1], name
     # 20.5 mm is 0.807 in, so 13/16; 80 mm is 3.15 in, 5 % over 3
     assert usual_words("pivots.ground_offset", units, answers) == (
-        "13/16 to 3 in" if units == "inch" else "21 to 80 mm"
+        "13/16 to 3 in" if units == "inch" else "20.5 to 80 mm"
     )

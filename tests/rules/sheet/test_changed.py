@@ -32,3 +32,13 @@ def test_a_yes_goes_with_the_answer_it_was_for() -> None:
 def test_an_entry_that_cannot_be_read_is_refused() -> None:
     with pytest.raises(EntryError):
         with_entries(read_sheet(changed({})), {"pivots.castor": "steep"})
+
+
+def test_a_yes_said_beside_another_answer_goes_when_that_changes_and_comes_back_with_it() -> None:
+    """As the file reads it: confirmed beside a 215 mm wheel, an overall width is asked about beside another."""
+    document = changed({})
+    document["confirmed"] = {"wheel.overall_width": "240 mm", "wheel.overall_width beside wheel.width": "215 mm"}
+    sheet = read_sheet(document)
+    other = with_entries(sheet, {"wheel.width": "220 mm"})
+    assert "wheel.overall_width" in sheet.confirmed and "wheel.overall_width" not in other.confirmed
+    assert "wheel.overall_width" in with_entries(other, {"wheel.width": "215 mm"}).confirmed
