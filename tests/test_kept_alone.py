@@ -31,6 +31,7 @@ from tests.support.judging import judged_sample
 from tests.support.kept import mark
 
 SHARES = (0.4, 0.9, 1.12, 2.6, -1.0, 0.0)
+TWO_SHARES = (0.0, 0.4, 2.6)
 TOO_LONG = {
     "line-read-twice", "plate_safety", "assembly-caliper-bolts", "rest_on_spring", "corner_room", "bump_rubber_touched",
     "corner_loads",
@@ -68,28 +69,47 @@ def others(name: str, was: Any, inside: bool = True) -> Iterator[Any]:
                         continue
 
 
+def asked(node: Node, trial: Worked) -> Any:
+    """What one function answers of what is known, or why it does not."""
+    trial.forget(node.name)
+    ask(node, trial, False)
+    if node.name in trial.crashed:  # what it then says is Python's, and another in each version
+        return "cannot be asked so"
+    return [kept.get(node.name) for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)]
+
+
 def answers(node: Node, worked: Worked) -> Iterator[Any]:
-    """What one function answers, or why it does not, for each thing that might be otherwise."""
-
-    def asked() -> Any:
-        trial.forget(node.name)
-        ask(node, trial, False)
-        if node.name in trial.crashed:  # what it then says is Python's, and another in each version
-            return "cannot be asked so"
-        return [
-            kept.get(node.name) for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)
-        ]
-
+    """What one function answers for each thing that might be otherwise."""
     for given in node.inputs:
         if given.origin not in worked.known:
             continue
         was = worked.known[given.origin]
         trial = worked.copy()
         del trial.known[given.origin]
-        yield asked()
+        yield asked(node, trial)
         for other in others(given.origin, was):
             trial.known[given.origin] = other
-            yield asked()
+            yield asked(node, trial)
+
+
+def answers_by_choice(node: Node, worked: Worked) -> Iterator[Any]:
+    """The same where another choice is made, and then one thing more is left out, nought, or far larger."""
+    known = [given.origin for given in node.inputs if given.origin in worked.known]
+    for chosen in known:
+        if not isinstance(was := worked.known[chosen], bool | str):
+            continue
+        trial = worked.copy()
+        for choice in others(chosen, was):
+            trial.known[chosen] = choice
+            for name in known:
+                if name == chosen:
+                    continue
+                before = trial.known.pop(name)
+                yield asked(node, trial)
+                for share in TWO_SHARES if isinstance(before, float) else ():
+                    trial.known[name] = number_like(before, before * share)
+                    yield asked(node, trial)
+                trial.known[name] = before
 
 
 @pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving", "fell_badger_finished_metric"])
@@ -97,6 +117,14 @@ def test_what_each_function_answers_alone(name: str, snapshot: SnapshotAssertion
     worked = judged_sample(name).worked
     nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
     assert "\n".join(f"{node.name} {mark(list(answers(node, worked)))}" for node in nodes) == snapshot
+
+
+@pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving"])
+def test_what_each_function_answers_where_another_choice_is_made(name: str, snapshot: SnapshotAssertion) -> None:
+    worked = judged_sample(name).worked
+    nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
+    found = ((node.name, list(answers_by_choice(node, worked))) for node in nodes)
+    assert "\n".join(f"{name} {mark(answered)}" for name, answered in found if answered) == snapshot
 
 
 class Noticing(dict[str, Any]):

@@ -188,7 +188,7 @@ class Least(NamedTuple):
     lock: float
     on_one: Vector
     on_other: Vector
-    clear_after: float = 0.0
+    clear_after: float
 
 
 def least_of(a: Part, b: Part, moves: Moves, look: float = inf) -> Least | None:

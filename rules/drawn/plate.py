@@ -7,6 +7,7 @@ from rules.corner.part import Part
 from rules.drawn.views import FROM_OUTSIDE
 from rules.measure.belt import Round
 from rules.measure.outline import Outline, Point
+from rules.measure.vectors import plus, times
 from rules.solids.shapes import Prism, Revolved
 
 
@@ -30,16 +31,7 @@ def flat_plate(part: Part) -> FlatPlate:
     body = next(shape for shape in part.shapes if isinstance(shape, Prism))
     over = [shape for shape in part.shapes if isinstance(shape, Revolved)]
     across = FROM_OUTSIDE.through(body.origin)
-    places = [
-        across.flat(
-            (
-                body.origin[0] + x * body.across[0] + y * body.up[0],
-                body.origin[1] + x * body.across[1] + y * body.up[1],
-                body.origin[2] + x * body.across[2] + y * body.up[2],
-            )
-        )
-        for x, y in body.outline
-    ]
+    places = [across.flat(plus(plus(body.origin, times(x, body.across)), times(y, body.up))) for x, y in body.outline]
     discs = [Round(*across.flat(shape.origin), max(r for r, _ in shape.profile)) for shape in over]
     discs += [Round(x, y, 0.0) for x, y in places if not any(_on(disc, (x, y)) for disc in discs)]
     left, bottom = (min(pick(disc) - disc.radius for disc in discs) for pick in (_x, _y))

@@ -11,7 +11,7 @@ import pytest
 from rules.drawn.patches import EdgeLine, Patch, edges
 from rules.drawn.projection import cut, seen
 from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
-from rules.solids.shapes import Ball, Cylinder, Rod, ring, solid
+from rules.solids.shapes import Ball, Cylinder, Rod, block, ring, solid
 from rules.solids.space import cross, square_to, turn, unit
 from tests.support.meshes import Mesh, whole
 from tests.support.random_shapes import KINDS, Make, Square, direction, somewhere
@@ -147,3 +147,11 @@ def test_a_plane_in_which_a_rings_end_lies_cuts_the_whole_ring() -> None:
     end = cut([shape], FROM_FRONT.through((10.0, 0.0, 0.0)))
     assert area_of(end).area() == pytest.approx(pi * (140**2 - 90**2), rel=1e-3)
     assert cut([shape], FROM_FRONT.through((10.5, 0.0, 0.0))) == ()
+
+
+def test_a_plane_that_only_touches_an_edge_cuts_nothing_that_has_an_area() -> None:
+    """A block on edge: its lowest edge lies in the plane of the view from the front, the rest of it behind."""
+    half = 0.5**0.5
+    on_edge = block((20.0 * half, 0.0, 0.0), (half, 0.0, half), (0.0, 1.0, 0.0), 20.0, 50.0, 20.0)
+    for view in (FROM_FRONT, FROM_BEHIND):
+        assert cut([on_edge], view) == ()

@@ -7,7 +7,7 @@ from math import inf, radians
 
 import pytest
 
-from rules.graph.bands import AtLeast, AtMost, Between, Limits, figure, in_both
+from rules.graph.bands import AtLeast, AtMost, Between, ByChoice, Limits, figure, in_both
 
 
 @pytest.mark.parametrize(
@@ -129,3 +129,31 @@ def test_limits_with_no_verdict_of_their_own_have_only_the_words_given() -> None
     limits = Limits(other={"plasma": (1.5, "1")})
     assert limits.in_words({"good": "{plasma} x", "watch": "", "stop": "less"})["good"] == "1.5 x"
     assert not any(limits.standard_words().values())
+
+
+USE = ByChoice("deg", "job.use", {"road": Between("deg", 2.0, 8.0), "dunes": Between("deg", 4.0, 12.0)})
+
+
+@pytest.mark.parametrize(
+    ("limits", "number", "in_hand"),
+    [
+        (AtLeast("mm", 6.0, 3.0), 10.0, 4.0),
+        (AtLeast("mm", 6.0, 3.0), 6.0, 0.0),
+        (AtLeast("mm", 6.0, 3.0), 2.0, -4.0),
+        (AtMost("mm", 1.5, 6.0), 1.0, 0.5),
+        (AtMost("mm", 1.5, 6.0), 1.5, 0.0),
+        (AtMost("mm", 1.5, 6.0), 8.0, -6.5),
+        (Between("deg", 8.0, 12.0), 9.0, 1.0),  # the nearer end counts
+        (Between("deg", 8.0, 12.0), 11.5, 0.5),
+        (Between("deg", 8.0, 12.0), 7.0, -1.0),
+        (Between("deg", 8.0, 12.0), 15.0, -3.0),
+        (USE, 7.0, 1.0),  # of no choice: 4 to 8
+    ],
+)
+def test_how_far_inside_good_a_number_is(limits: Limits, number: float, in_hand: float) -> None:
+    assert limits.in_hand(number) == in_hand
+
+
+@pytest.mark.parametrize(("choice", "in_hand"), [("road", 1.0), ("dunes", 3.0), ("sea", 1.0)])
+def test_how_far_inside_good_by_choice(choice: str, in_hand: float) -> None:
+    assert USE.in_hand(7.0, choice) == in_hand

@@ -7,7 +7,7 @@ from typing import cast
 import pytest
 
 from rules.graph.asking import AskedField, ask
-from rules.judging.levers import as_typed, best_places, grid, levers
+from rules.judging.levers import as_typed, best_places, grid, into_usual, levers
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
@@ -195,3 +195,24 @@ def test_relay_arms_are_best_as_long_as_the_steering_arms() -> None:
     sheet["steering"]["relay_arm_length"] = "0 in"
     places = best_places(judged_document(sheet).worked, ("steering.relay_arm_length",), "inch")
     assert sorted(place["steering.relay_arm_length"] / INCH for place in places) == pytest.approx([-6.25, -6.1875])
+
+
+@pytest.mark.parametrize(
+    ("now", "usual", "to"),
+    [
+        (240.0, (244.0, 300.0), 244.0),  # an end of what is usual is usual itself
+        (240.0, (244.4, 300.0), 245.0),
+        (310.0, (244.0, 300.0), 300.0),
+        (310.0, (244.0, 300.4), 300.0),
+    ],
+)
+def test_into_what_is_usual_by_whole_millimetres(now: float, usual: tuple[float, float], to: float) -> None:
+    found = into_usual(trade().work_out({"pivots.spacing": now}, light=True), {"pivots.spacing": usual}, "metric")
+    assert found is not None
+    assert [found.at(n) for n in (1, 2)] == [{"pivots.spacing": pytest.approx(to)}] * 2
+
+
+def test_into_what_is_usual_all_entries_or_none() -> None:
+    worked = trade().work_out({"pivots.spacing": 240.0}, light=True)
+    usual = {"pivots.spacing": (244.0, 300.0), "pivots.castor": (0.0, 0.2)}
+    assert into_usual(worked, usual, "metric") is None

@@ -64,6 +64,20 @@ def test_a_start_value_lies_in_the_usual_range_and_fits_the_parts() -> None:
     assert found.verdict == "good"
 
 
+@pytest.mark.parametrize(
+    ("field", "middle"),
+    [
+        ("pivots.spacing", "300 mm"),  # usual from 150 to 450
+        ("plate.width", "175 mm"),  # from 90 to 260, in steps of 5
+        ("steering.copied_length", "160 mm"),  # from 90 to 230
+    ],
+)
+def test_where_nothing_judges_it_a_start_value_is_the_middle_of_what_is_usual(field: str, middle: str) -> None:
+    step, key = field.split(".")
+    before = judged_document({"units": "metric"})
+    assert start_value(field, before, lambda entry: read_sheet({"units": "metric", step: {key: entry}})) == middle
+
+
 def test_a_measurement_is_never_offered_a_start() -> None:
     assert not any(can_start(name) for name in ("wheel.width", "hub.stud_length", "rotor.thickness", "job.track"))
 
