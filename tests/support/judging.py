@@ -28,6 +28,11 @@ def judged_document(sheet: Mapping[str, Any]) -> Judged:
     return judge_once(read_sheet(sheet))
 
 
+def judged_like(name: str, sheet: Mapping[str, Any], *, advice: bool = True) -> Judged:
+    """The document of a sheet that differs little from a sample: only what differs is judged. See `judged_like_the_base`."""
+    return judge(read_sheet(sheet), before=judged_sample(name), advice=advice)
+
+
 def judge_once(
     sheet: Sheet,
     shown_in: Units | None = None,

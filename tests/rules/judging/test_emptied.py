@@ -96,7 +96,9 @@ def test_no_single_answer_left_out_makes_room_quiet(name: str) -> None:
         (left_out, check)
         for left_out in sheet.answers
         if any(left_out in graph.fields_of(check) for check in heard)
-        for check, verdict in worst_of(judge(without(sheet, left_out), before=whole, leaving=left, advice=False)).items()
+        for check, verdict in worst_of(
+            judge(without(sheet, left_out), before=whole, leaving=left, advice=False)
+        ).items()
         if verdict in QUIET and check in heard
     }
     assert silenced - BEGINS.keys() == set()
