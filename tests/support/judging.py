@@ -80,6 +80,6 @@ def finding_like_the_base(sheet: Sheet, check: str) -> Finding:
 
 @cache
 def not_below(checks: frozenset[str]) -> frozenset[str]:
-    """The values that none of these checks rests on, nor what answers a question that nobody has answered."""
+    """The values that none of these checks, or values, rests on, nor what answers a question that nobody has answered."""
     asked = {*checks, *(name for name, node in trade().values.items() if node.note.stands_for)}
     return frozenset(trade().values) - asked - {need for name in asked for need in trade().needs(name)}
