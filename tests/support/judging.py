@@ -28,6 +28,11 @@ def judged_document(sheet: Mapping[str, Any]) -> Judged:
     return judge_once(read_sheet(sheet))
 
 
+def judged_like(name: str, sheet: Mapping[str, Any], *, advice: bool = True) -> Judged:
+    """The document of a sheet that differs little from a sample: only what differs is judged. See `judged_like_the_base`."""
+    return judge(read_sheet(sheet), before=judged_sample(name), advice=advice)
+
+
 def judge_once(
     sheet: Sheet,
     shown_in: Units | None = None,
@@ -75,5 +80,6 @@ def finding_like_the_base(sheet: Sheet, check: str) -> Finding:
 
 @cache
 def not_below(checks: frozenset[str]) -> frozenset[str]:
-    """The values that none of these checks rests on."""
-    return frozenset(trade().values) - {need for check in checks for need in trade().needs(check)}
+    """The values that none of these checks, or values, rests on, nor what answers a question that nobody has answered."""
+    asked = {*checks, *(name for name, node in trade().values.items() if node.note.stands_for)}
+    return frozenset(trade().values) - asked - {need for name in asked for need in trade().needs(name)}

@@ -1,7 +1,7 @@
 """The texts that say what to change, as they stand in the program: found by following what is given as `change`."""
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cache
 from pathlib import Path
 
@@ -16,16 +16,21 @@ Said = dict[str, list[ast.AST]]
 """What a name or a function stands for: what is assigned to it, or what it returns."""
 
 
+Nodes = tuple[ast.AST, ...]
+"""All of a module, looked through once."""
+
+
 @cache
-def _modules() -> tuple[ast.Module, ...]:
+def _modules() -> tuple[tuple[ast.Module, Nodes], ...]:
     paths = sorted(path for room in ROOMS for path in (HOME / room).rglob("*.py"))
-    return tuple(ast.parse(path.read_text("utf-8")) for path in paths)
+    modules = (ast.parse(path.read_text("utf-8")) for path in paths)
+    return tuple((module, tuple(ast.walk(module))) for module in modules)
 
 
 def _taken_at() -> dict[str, int]:
     """Where a function takes such a text, by the function's name."""
     places = {"Judgement": THIRD}
-    for node in (node for module in _modules() for node in ast.walk(module)):
+    for node in (node for _, nodes in _modules() for node in nodes):
         if isinstance(node, ast.FunctionDef):
             names = [argument.arg for argument in node.args.args]
             for told in filter(names.__contains__, TOLD):
@@ -33,7 +38,7 @@ def _taken_at() -> dict[str, int]:
     return places
 
 
-def _said(nodes: Iterator[ast.AST]) -> Said:
+def _said(nodes: Iterable[ast.AST]) -> Said:
     said: Said = {}
     for node in nodes:
         if isinstance(node, ast.Assign | ast.AugAssign | ast.AnnAssign) and node.value is not None:
@@ -46,15 +51,24 @@ def _said(nodes: Iterator[ast.AST]) -> Said:
     return said
 
 
-def _given(module: ast.Module, taken_at: dict[str, int]) -> Iterator[ast.AST]:
+def _names(called: ast.expr) -> tuple[str, str]:
+    """The first and the last name of what is called: ("change", "append") of `change.append`. Empty where it is no name."""
+    last = called.attr if isinstance(called, ast.Attribute) else ""
+    while isinstance(called, ast.Attribute):
+        called = called.value
+    first = called.id if isinstance(called, ast.Name) else ""
+    return first, last or first
+
+
+def _given(nodes: Nodes, taken_at: dict[str, int]) -> Iterator[ast.AST]:
     """What is given as what to change."""
-    for node in ast.walk(module):
+    for node in nodes:
         if isinstance(node, ast.Call):
-            called = ast.unparse(node.func).split(".")
-            if (place := taken_at.get(called[-1])) is not None:
+            first, last = _names(node.func)
+            if (place := taken_at.get(last)) is not None:
                 yield from node.args[place : place + 1]
             yield from (keyword.value for keyword in node.keywords if keyword.arg in TOLD)
-            if called[0] in TOLD:
+            if first in TOLD:
                 yield from node.args
         elif isinstance(node, ast.Dict):
             for key, value in zip(node.keys, node.values, strict=True):
@@ -75,13 +89,13 @@ def written(node: ast.AST) -> str | None:
 def remedies() -> frozenset[str]:
     """Every text, or piece of one, that tells what to change. What is imported is looked for in all the rooms."""
     taken_at = _taken_at()
-    everywhere = _said(node for module in _modules() for node in module.body)
+    everywhere = _said(node for module, _ in _modules() for node in module.body)
     found: set[str] = set()
-    for module in _modules():
-        said = _said(ast.walk(module))
-        imported = {alias.name for node in ast.walk(module) if isinstance(node, ast.ImportFrom) for alias in node.names}
+    for _, nodes in _modules():
+        said = _said(nodes)
+        imported = {alias.name for node in nodes if isinstance(node, ast.ImportFrom) for alias in node.names}
         followed: set[str] = set()
-        waiting = [*_given(module, taken_at), *(node for told in TOLD for node in said.get(told, []))]
+        waiting = [*_given(nodes, taken_at), *(node for told in TOLD for node in said.get(told, []))]
         while waiting:
             node = waiting.pop()
             text = written(node)

@@ -35,15 +35,18 @@ NAMED: Mapping[str, str] = {
 """What the trade calls by a size in one system only, and why."""
 
 
-def others(text: str, units: Units, judged: Judged | None = None) -> list[str]:
+NOTHING_TYPED = r"(?!)"
+
+
+def others(text: str, units: Units, typed: str = NOTHING_TYPED) -> list[str]:
     """Figures and unit words of the other system, each with what stands about it.
 
-    Not counted: what the trade names so, and what the builder of this sheet typed.
+    Not counted: what the trade names so, and what the builder of a sheet typed: see `_typed`.
     """
     text = re.sub(r"\[typed: [^\]]*\]", "TYPED", text)
     if not _OTHERS[units].search(text):  # what is left out below can only take away from it
         return []
-    for named in (*NAMED, *([_typed(judged)] if judged else [])):
+    for named in (*NAMED, typed):
         text = re.sub(named, "NAMED", text)
     return [text[max(0, found.start() - 60) : found.end() + 20] for found in _OTHERS[units].finditer(text)]
 
@@ -51,7 +54,8 @@ def others(text: str, units: Units, judged: Judged | None = None) -> list[str]:
 def wrong(lines: Iterable[str], judged: Judged) -> list[str]:
     """The same of many lines, those that say who says it left out: a source is quoted as it was published."""
     said = (line for line in lines if not line.startswith(("Source (", "Source: ")))
-    return [found for line in said for found in others(line, judged.shown_in, judged)]
+    typed = _typed(judged)
+    return [found for line in said for found in others(line, judged.shown_in, typed)]
 
 
 def _typed(judged: Judged) -> str:
@@ -60,4 +64,4 @@ def _typed(judged: Judged) -> str:
         entry for entry in judged.sheet.typed.values() if isinstance(entry, str) and re.search("[A-Za-z]", entry)
     }
     any_of = "|".join(map(re.escape, sorted(entries, key=len, reverse=True)))
-    return rf"(?<![\w.])(?:{any_of})(?!\.?\w)" if entries else r"(?!)"
+    return rf"(?<![\w.])(?:{any_of})(?!\.?\w)" if entries else NOTHING_TYPED

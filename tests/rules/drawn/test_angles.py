@@ -13,17 +13,16 @@ from rules.drawn.angles import TURNED, turned
 from rules.drawn.other_views import VIEWPOINTS, picture, view_for
 from rules.drawn.scene import Item, Label, Line, Polyline
 from rules.drawn.views import FROM_FRONT
-from rules.judging.judge import judge
 from rules.judging.reader import Known
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_like
 
 
 def known_with(**entries: dict[str, Any]) -> Known:
     sheet = document("scree_ox_strength")
     for step, answers in entries.items():
         sheet[step] = {**sheet[step], **answers}
-    return judge(read_sheet(sheet)).worked.known
+    return judged_like("scree_ox_strength", sheet, advice=False).worked.known
 
 
 EVERY: dict[str, tuple[dict[str, Any], float]] = {

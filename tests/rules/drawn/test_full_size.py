@@ -28,10 +28,11 @@ from rules.drawn.full_size.shapes import (
 )
 from rules.drawn.full_size.side import side_view
 from rules.judging.judge import Judged, judge
+from rules.judging.trade import trade
 from rules.measure.outline import Side
 from rules.sheet import FIELDS, read_sheet
 from sample_sheets import document as sample
-from tests.support.judging import judged_document
+from tests.support.judging import judged_document, not_below
 
 IN = 25.4
 
@@ -410,7 +411,7 @@ VIEWS: dict[str, Callable[[Judged], View]] = {
 }
 
 
-def looked_up(draw: Callable[[Judged], View], sound: Judged) -> list[tuple[str, str]]:
+def looked_up(draw: Callable[[Judged], object], sound: Judged) -> list[tuple[str, str]]:
     """What a view looks up among what a sheet comes to: of which kind, and by which name."""
     names = {kept: set[str]() for kept in KEPT}
     worked = copy.copy(sound.worked)
@@ -429,6 +430,8 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
     """
     sound = judged_document(sample("dune_wren_finished"))
     reads = {name: looked_up(draw, sound) for name, draw in VIEWS.items()}
+    shown = {name for read in (*reads.values(), looked_up(title_block, sound)) for _, name in read}
+    undrawn = not_below(frozenset(trade().values.keys() & shown))
     drawn: dict[tuple[str, str], View] = {}
     frames: dict[tuple[int, ...], PaperBox] = {}
 
@@ -448,7 +451,7 @@ def test_every_length_at_its_bounds_can_be_drawn(subtests: pytest.Subtests) -> N
                 document = sample("dune_wren_finished")
                 unit = "mm" if asked.kind == "length" else "rad"
                 document.setdefault(asked.step, {})[asked.key] = f"{limit!r} {unit}"
-                judged = judge(read_sheet(document), before=sound, advice=False)  # which no drawing shows
+                judged = judge(read_sheet(document), before=sound, leaving=undrawn, advice=False)
                 assert judged.sheet.faults == sound.sheet.faults == ()
                 front, from_side, auxiliary = views = [view(one, judged) for one in VIEWS]
                 together = tuple(id(one) for one in views)

@@ -8,17 +8,15 @@ import pytest
 from rules.drawn.measured import MEASURED, measured
 from rules.drawn.other_views import VIEWPOINTS, picture, view_for
 from rules.drawn.scene import Dimension, Label
-from rules.judging.judge import judge
 from rules.judging.reader import Known
-from rules.sheet import read_sheet
-from sample_sheets import document
+from tests.support.judging import judged_sample
 
 INCH = 25.4
 
 
 @pytest.fixture(scope="module")
 def known() -> Known:
-    return judge(read_sheet(document("dune_wren_moving"))).worked.known
+    return judged_sample("dune_wren_moving").worked.known
 
 
 def arrow(field: str, known: Known) -> Dimension:

@@ -57,9 +57,10 @@ def _said(it: Judged) -> Iterator[str]:
     for section in sections(it):
         yield from (section.title, *section.notes, section.missing, *section.columns)
         yield from (cell for row in section.rows for cell in row)
-    for pair in room_table(it).lines:
+    rooms = room_table(it)
+    for pair in rooms.lines:
         yield f"{pair.where} {pair.why}"
-    yield from lines_of(room_table(it), it, "sheet.toml")
+    yield from lines_of(rooms, it, "sheet.toml")
     yield from least_legs(it)
     welded = joints(it)
     yield from (f"{joint.parts}: {joint.words}" for joint in welded)

@@ -13,7 +13,7 @@ from rules.judging.scope import Standing, scope, standings
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, Sheet, read_sheet
 from sample_sheets import document, samples
-from tests.support.judging import judged_document
+from tests.support.judging import judged_document, not_below
 
 OTHER_FIGURE = "the second of two figures for one thing is what begins their comparison"
 RACK_LOCKS = "to the rack's own end the linkage locks, and lock-reached stops for that"
@@ -77,11 +77,14 @@ def test_leaving_out_one_answer_never_makes_a_stop_or_watch_unjudged_or_good(nam
         if verdict in ("stop", "watch") and judges_the_part(check) and check not in whole.worked.broken
     }
     touching = {field for check in spoke for field in trade().fields_of(check)}
+    left = trade().heavy | not_below(frozenset(spoke))
     silenced = {
         (left_out, check)
         for left_out in sheet.answers
         if left_out in touching
-        for check, verdict in worst_of(judge(without(sheet, left_out), before=whole, light=True, advice=False)).items()
+        for check, verdict in worst_of(
+            judge(without(sheet, left_out), before=whole, leaving=left, advice=False)
+        ).items()
         if verdict in ("not judged", "does not apply", "good") and check in spoke
     }
     assert silenced - BEGINS.keys() == set()

@@ -8,11 +8,10 @@ from pathlib import Path
 import pytest
 
 from rules.judging.explain import explain
-from rules.judging.judge import judge
 from rules.judging.report import check_list, field_list, value_list
 from rules.judging.search import names_like
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, STEPS, read_sheet
+from rules.sheet import FIELDS, STEPS
 from rules.sheet.glossary import (
     ALSO_CALLED,
     BESIDE_LABEL,
@@ -26,7 +25,7 @@ from rules.sheet.glossary import (
 )
 from rules.shop.checklist import checklist
 from rules.shop.motion_sheet import sections
-from sample_sheets import document
+from tests.support.judging import judged_sample
 from wizard.command_line import report_lines
 
 ROOT = Path(__file__).resolve().parents[3]
@@ -80,7 +79,7 @@ def test_no_page_uses_another_word(page: str) -> None:
 
 @pytest.mark.parametrize("sample", SAMPLES)
 def test_nothing_said_of_a_sheet_uses_another_word(sample: str) -> None:
-    judged = judge(read_sheet(document(sample)))
+    judged = judged_sample(sample)
     said = [*report_lines(judged, sample), *(line.text for line in checklist(judged))]
     for section in sections(judged):
         said += [section.title, *section.notes, *section.columns, *(cell for row in section.rows for cell in row)]
@@ -95,7 +94,7 @@ def test_nothing_listed_uses_another_word() -> None:
 
 
 def test_angles_are_shown_in_degrees_and_never_called_radians() -> None:
-    judged = judge(read_sheet(document("scree_ox_strength")))
+    judged = judged_sample("scree_ox_strength")
     graph = trade()
     angles = [name for name in graph.values if graph.is_number(name) and graph.units[name] == "rad"]
     assert len(angles) > 10

@@ -7,13 +7,11 @@ import pytest
 from Pynite import FEModel3D
 
 from rules.graph.results import OutsideRange
-from rules.judging.judge import judge
 from rules.measure.quantity import GRAVITY
 from rules.measure.vectors import Vector, minus, plus, times
-from rules.sheet import read_sheet
 from rules.strength.corner_loads import SpringArm
 from rules.strength.spring_arm import arm_frame
-from sample_sheets import document
+from tests.support.judging import judged_sample
 
 FRONT, REAR, OUTER = (200.0, 0.0, 0.0), (-200.0, 0.0, 0.0), (0.0, 400.0, 0.0)
 STRAIGHT_UP = SpringArm(FRONT, REAR, (0.0, 200.0, 0.0), (0.0, 200.0, 500.0))
@@ -118,7 +116,7 @@ def test_push_and_bending_are_those_of_a_frame(share: float) -> None:
 
 def test_standing_the_shock_carries_the_standing_load_over_the_springs_measured_ratio() -> None:
     """Virtual work: 1 mm of wheel closes the shock by the ratio, found by moving the front end; no force is in that at all."""
-    known = judge(read_sheet(document("scree_ox_strength"))).worked.known
+    known = judged_sample("scree_ox_strength").worked.known
     loads = known["corner_loads"]
     weight, ratios = known["job.corner_weight"] * GRAVITY, {"": "spring_ratio", " at full droop": "spring_ratio_droop"}
     for where, ratio in ratios.items():

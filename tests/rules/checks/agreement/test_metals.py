@@ -2,9 +2,8 @@
 
 import pytest
 
-from rules.judging.judge import judge
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_like
 
 
 @pytest.mark.parametrize(
@@ -15,5 +14,5 @@ def test_an_aluminium_rod_on_steel_stops(filler: str, verdict: str) -> None:
     """AWS A5.10 names aluminium rods ER4043, ER5356; A5.18 and A5.28 steel ones ER70S-6, ER80S-D2; from memory."""
     entries = document("scree_ox_strength")
     entries["plate"]["filler"] = filler
-    findings = judge(read_sheet(entries)).findings
+    findings = judged_like("scree_ox_strength", entries).findings
     assert next(found.verdict for found in findings if found.check == "filler-suits-metal") == verdict

@@ -3,9 +3,8 @@
 import pytest
 
 from rules.graph.results import Estimate, NotJudged, Waits
-from rules.judging.judge import Finding, judge
+from rules.judging.judge import Finding
 from rules.measure.marks import BoltCircle, Thread
-from rules.sheet import read_sheet
 from rules.strength.bolts import Clamped, ClampedCases, clamp_limits, least_preload
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.tables.bolt_grades import BoltStrength
@@ -18,6 +17,7 @@ from rules.values.strength.clamps import (
 )
 from sample_sheets import document
 from tests.support.base_sheet import edited
+from tests.support.judging import judged_like
 
 NONE = (0.0, 0.0, 0.0)
 STRENGTH = BoltStrength(830, 940, 1040)
@@ -89,7 +89,7 @@ def test_the_check_names_preload_opening_and_slip_and_stops_where_it_opens(check
     def found(entry: str) -> Finding:
         sheet = document("scree_ox_strength")
         sheet["bolts"] = {**sheet["bolts"], torque: entry}
-        return next(one for one in judge(read_sheet(sheet)).findings if one.check == check)
+        return next(one for one in judged_like("scree_ox_strength", sheet).findings if one.check == check)
 
     tight, loose = found("200 N m"), found("20 N m")
     assert tight.verdict in ("shown", "watch") and "the joint opens" in tight.text and "faces slip at" in tight.text
@@ -103,7 +103,7 @@ def test_a_torque_that_stretches_the_bolt_stops(torque: str, check: str) -> None
     42 670 lbf, and grade 8 proves 120 000 x 0.203 = 24 360: 1.75."""
     entries = document("scree_ox_strength")
     entries["bolts"][torque] = "400 lbf ft"
-    judged = judge(read_sheet(entries))
+    judged = judged_like("scree_ox_strength", entries)
     found = next(one for one in judged.findings if one.check == f"{check}-not-overtightened")
     expected = {"hub-bolts": 2.75, "wheel-studs": 1.75}[check]
     assert found.verdict == "stop"
@@ -129,5 +129,5 @@ def test_a_smaller_hub_bolt_at_the_torque_of_a_larger_one_never_clamps_better() 
 
 
 def ox(changes: dict[str, object]) -> float:
-    known = judge(read_sheet(edited(document("scree_ox_strength"), changes)), advice=False).worked.known
-    return float(known["hub_clamp_safety"])
+    sheet = edited(document("scree_ox_strength"), changes)
+    return float(judged_like("scree_ox_strength", sheet, advice=False).worked.known["hub_clamp_safety"])

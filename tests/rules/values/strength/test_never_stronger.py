@@ -10,7 +10,7 @@ from rules.judging.trade import trade
 from rules.sheet import read_sheet
 from rules.strength.margin import SAFETY
 from sample_sheets import document
-from tests.support.judging import judged_sample
+from tests.support.judging import judged_sample, not_below
 
 STEPS = 4
 SAME = 1e-9
@@ -124,7 +124,10 @@ def margins(changes: Mapping[str, object]) -> dict[str, float]:
     read = read_sheet(sheet)
     margin_names = trade().of_role(SAFETY)
     if None in changes.values():
-        worked = trade().work_out({**read.answers, **read.facts})
+        before = judged_sample("scree_ox_strength").worked
+        worked, _ = trade().work_again(
+            before, {**read.answers, **read.facts}, leaving=not_below(frozenset(margin_names))
+        )
     else:  # only what the margins rest on
         before = judged_sample("scree_ox_strength").worked
         worked = trade().what_if_all(before, changes, *margin_names)({name: read.answers[name] for name in changes})
