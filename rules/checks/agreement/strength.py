@@ -145,8 +145,11 @@ STRESSES = (
 LEVER = "a weld in its usual place has this lever"
 ON_THE_PLATE = (-20.0, 40.0)
 """mm; lugs stand on the plate's back, so how far inboard of it their pivot lies is no matter of where the weld is put."""
+BOTH_TAPED = (-3.5, 3.5)
+"""mm; the steering arm's root and end are both taped in height, and two tapes differ by an eighth of an inch."""
 LEVERS = tuple(
-    T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more", usual=(-6.0, 6.0),
+    T(f"{name}-derived", title, f"{step}.load_{way}", derived, how="more",
+      usual=BOTH_TAPED if derived == "steering_arm_lever_above" else (-6.0, 6.0),
       never=ON_THE_PLATE if derived.endswith("_weld_lever_inboard") else (-inf, inf),
       other_called="what the other entries give", why=LEVER)
     for name, title, step, way, derived in (

@@ -119,7 +119,7 @@ upper-weld-lever-above-derived: 0 | -6 6 | -7 7 |
 lower-weld-lever-ahead-derived: 0 | -6 6 | -7 7 |
 lower-weld-lever-above-derived: -10 | -16 -4 | -17 -3 |
 arm-weld-lever-ahead-derived: -110 | -116 -104 | -117 -103 |
-arm-weld-lever-above-derived: 0 | -6 6 | -7 7 |
+arm-weld-lever-above-derived: 0 | -3.5 3.5 | -3.6 3.6 |
 arm-weld-lever-inboard-derived: 80 | 74 86 | 73 87 |
 caliper-weld-lever-ahead-derived: 45 | 39 51 | 38 52 |
 caliper-weld-lever-inboard-derived: -43 | -49 -37 | -50 -36 |
