@@ -5,7 +5,7 @@ import struct
 import subprocess
 import sys
 import zipfile
-from math import pi
+from math import pi, sqrt
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -55,12 +55,14 @@ def test_volumes_by_hand_within_half_a_per_cent() -> None:
     """Plate 7 x 14.375 x 0.875 in, corners R 2, bore 2 1/2, four holes of 0.58: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2
     - 4 pi 0.29^2) 0.875 cubic inches; the holes are 1.1 % of it. Channel 3.2 x 3.6 in outside, 2.2 x 3.1 in inside,
     2 1/4 + 2 3/8 in long. Lugs 1/2 in thick lose the bolt's hole of 3/4 in each, the ball of 2.2 in the same hole along its
-    middle: pi / 6 (2.2^2 - 0.75^2)^(3/2), as of any ball with a round hole (napkin ring).
+    middle: pi / 6 (2.2^2 - 0.75^2)^(3/2), as of any ball with a round hole (napkin ring). The arm, 3 9/16 x 1 9/16 in, goes from
+    its root sqrt(4.6^2 + 2.5^2 + 0.3^2) in to the tie rod's hole of 1 in and half a circle of its width beyond.
     """
     found = bodies(model_files(ox())["upright_left.3mf"])
     by_hand = {
         "plate": (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2 - 4 * pi * 0.29**2) * 0.875,
         "beam": (3.2 * 3.6 - 2.2 * 3.1) * (2.25 + 2.375),
+        "steering arm": (sqrt(4.6**2 + 2.5**2 + 0.3**2) * 3.5625 + pi * (3.5625 / 2) ** 2 / 2 - pi / 4) * 1.5625,
         "upper joint housing": pi / 6 * (2.2**2 - 0.75**2) ** 1.5,
     }
     for name, cubic_inches in by_hand.items():
