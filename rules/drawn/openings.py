@@ -6,8 +6,8 @@ A bolt fills its hole and nothing moves within a beam, so that verdicts need nei
 from dataclasses import replace
 
 from rules.corner.part import Part
-from rules.drawn.corner_parts import parts_of
 from rules.drawn.pieces import Profile, hub_plate
+from rules.drawn.upright_pieces import pieces_of
 from rules.judging.reader import Known, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm
@@ -24,7 +24,7 @@ _BEYOND = 1.0
 
 def openings(known: Known) -> dict[str, tuple[Shape, ...]]:
     """The shapes to take away, by the names of the corner's parts."""
-    parts = parts_of(known)
+    parts = pieces_of(known)
     found: dict[str, tuple[Shape, ...]] = {}
     if (profile := hub_plate(known, "left")) and "plate" in parts:
         found["plate"] = _in_plate(known, profile=profile) or ()
@@ -80,8 +80,10 @@ def _in_arm(
 def _in_beam(
     beam: Beam, beam_wall: Mm, beam_cut: BeamCut | None, plate_bore: Mm | None, *, part: Part
 ) -> tuple[Shape, ...] | None:
-    """The inside of a box or channel, open at both ends, and the bore where it is cut through a wall."""
+    """The inside of a tube, box or channel, open at both ends, and the bore where it is cut through a wall."""
     block = part.shapes[0]
+    if isinstance(block, Cylinder):
+        return (_longer(replace(block, radius=block.radius - beam_wall)),) if beam_wall < block.radius else None
     if beam not in ("box", "channel") or not isinstance(block, Prism):
         return None
     xs, ys = zip(*block.outline, strict=True)

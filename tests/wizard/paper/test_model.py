@@ -79,6 +79,17 @@ def test_a_box_is_hollow_and_bored_as_answered(cut: str, walls: int) -> None:
     assert box == pytest.approx(((3.2 * 3.6 - 2.2 * 2.6) * 4.625 - walls * pi * 0.5) * IN**3, rel=0.002)
 
 
+def test_a_tube_is_round_and_hollow() -> None:
+    """3 in outside, wall 1/4 in, 4 5/8 in long: pi / 4 (3^2 - 2.5^2) 4.625 cubic inches; it touches the plate's back, 3 1/4 + 7/8
+    in inboard of the hub face, which stands 1.62 in outboard of the tyre's middle."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] |= {"beam": "tube", "beam_width": "3 in", "beam_wall": "1/4 in"}
+    corners, faces = bodies(model_files(judged_document(sheet))["upright_left.3mf"])["beam"]
+    assert volume(corners, faces) == pytest.approx(pi / 4 * (3**2 - 2.5**2) * 4.625 * IN**3, rel=0.005)
+    assert corners[:, 1].max() == pytest.approx((1.62 - 3.25 - 0.875) * IN, abs=0.1)
+    assert np.ptp(corners[:, 0]) == pytest.approx(3 * IN, abs=0.1) == np.ptp(corners[:, 1])
+
+
 def test_slots_of_tabs_and_lightening_are_cut_where_the_plates_sheet_has_them() -> None:
     """A hole of 1 1/2 in above the hub takes 0.75^2 pi 0.875 cubic inches out of the plate."""
     sheet = document("scree_ox_strength")
