@@ -17,6 +17,7 @@ from rules.drawn.items import FINE, DrawnPart, ListItem, balloons, items
 from rules.drawn.patches import EdgeLine, Patch
 from rules.drawn.pieces import HUB_BOLT_HOLE, LIGHTENING, hub_plate
 from rules.drawn.reductions import REDUCTIONS
+from rules.drawn.upright_pieces import pieces_of
 from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
@@ -28,11 +29,6 @@ from rules.sheet.upright import Beam, BeamCut
 from rules.shop.layout import LOWER_MARKS, SPACING_MARK, UPPER_MARKS
 from rules.solids.shapes import Bore, Prism
 
-PIECES = (
-    "plate", "beam", "upper lugs", "lower lugs", "hub bolts", "steering arm", "caliper bracket", "upper joint housing",
-    "lower joint housing", "upper pivot bolt", "lower pivot bolt",
-)  # fmt: skip
-"""What the upright is made of and what its pivots hang on, by the names of the corner's parts."""
 _BESIDE = ("hub body", "hub mounting flange", "tie-rod end", "caliper")
 """DrawnPart as neighbouring parts."""
 _HIDDEN = ("beam", "upper lugs", "lower lugs")
@@ -58,7 +54,7 @@ class ArrangedView:
 def can_be_drawn(judged: Judged) -> bool:
     """Whether plate or pivots can be placed, so that there is anything to arrange."""
     known = judged.worked.known
-    return _wheel_centre(known) is not None and any(name in PIECES for name in parts_of(known))
+    return _wheel_centre(known) is not None and bool(pieces_of(known))
 
 
 def arrangement(
@@ -70,7 +66,7 @@ def arrangement(
     while neither plate nor pivots can be placed. Third angle: a view stands on the side it is seen from.
     """
     known = judged.worked.known
-    made = {name: part for name, part in parts_of(known).items() if name in PIECES}
+    made = pieces_of(known)
     beside = {name: part for name, part in parts_of(known).items() if name in _BESIDE}
     middle = _wheel_centre(known)
     if middle is None or not can_be_drawn(judged):
@@ -344,7 +340,8 @@ def _axis_in_space(
 def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middle: Vector, scale: float) -> View:
     """Cut by the upright plane through the wheel centre, looked at from the front; pieces it misses stand behind."""
     board, view = Board(), FROM_FRONT.through(middle)
-    made = _hollowed(known, made=made) or made
+    if walls := _hollowed(known, block=parts_of(known).get("beam")):
+        made = made | {"beam": walls}
     cut = {name: looks(part, view, "cut", FINE) for name, part in made.items()}
     behind = [part for name, part in made.items() if not cut[name][0] and _depth(part, view) < 0]
     _pieces(board, behind, view, scale)
@@ -366,18 +363,22 @@ def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
 
 @reads
 def _hollowed(
-    beam: Beam, beam_wall: Size, beam_cut: BeamCut | None, plate_bore: Size | None, *, made: dict[str, Part]
-) -> dict[str, Part] | None:
-    """The pieces with a channel as its back wall alone, a box as that and its face: the sides stand on either side of the cut."""
-    part = made.get("beam")
-    if part is None or beam not in ("box", "channel") or not isinstance(part.shapes[0], Prism):
+    beam: Beam, beam_wall: Size, beam_cut: BeamCut | None, plate_bore: Size | None, *, block: Part | None
+) -> Part | None:
+    """A channel as its back wall alone, a box or tube as that and its face: the sides stand on either side of the cut.
+
+    block: what the beam takes up.
+    """
+    whole = block.shapes[0] if block else None
+    if block is None or beam == "none" or not isinstance(whole, Prism):
         return None
-    block = part.shapes[0]
-    hole = Bore((0.0, 0.0), plate_bore / 2) if plate_bore else None
-    back = replace(block, high=min(block.high, block.low + beam_wall), bore=hole if beam_cut == "both faces" else None)
-    face = replace(block, low=max(block.low, block.high - beam_wall), bore=None if beam_cut == "not cut" else hole)
-    walls = (back, face) if beam == "box" else (back,)
-    return made | {"beam": Part(part.name, part.group, walls, part.kind)}
+    if beam == "tube":
+        xs = [x for x, _ in whole.outline]
+        whole = replace(whole, low=whole.high - (max(xs) - min(xs)))
+    hole = Bore((0.0, 0.0), plate_bore / 2) if plate_bore and beam != "tube" else None
+    back = replace(whole, high=min(whole.high, whole.low + beam_wall), bore=hole if beam_cut == "both faces" else None)
+    face = replace(whole, low=max(whole.low, whole.high - beam_wall), bore=None if beam_cut == "not cut" else hole)
+    return Part(block.name, block.group, (back,) if beam == "channel" else (back, face), block.kind)
 
 
 def _smaller(area: Patch, scale: float) -> Patch:

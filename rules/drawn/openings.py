@@ -6,14 +6,15 @@ A bolt fills its hole and nothing moves within a beam, so that verdicts need nei
 from dataclasses import replace
 
 from rules.corner.part import Part
-from rules.drawn.corner_parts import parts_of
 from rules.drawn.pieces import Profile, hub_plate
+from rules.drawn.upright_pieces import pieces_of
 from rules.judging.reader import Known, reads
 from rules.measure.outline import Point
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, times, unit
+from rules.motion.kinds import TieRodOuterBolt
 from rules.motion.points import UP
-from rules.sheet.upright import Beam, BeamCut
+from rules.sheet.upright import ArmForm, Beam, BeamCut
 from rules.solids.shapes import Cylinder, Prism, Shape
 from rules.values.corner.upright_parts import TO_THE_REAR
 
@@ -23,7 +24,7 @@ _BEYOND = 1.0
 
 def openings(known: Known) -> dict[str, tuple[Shape, ...]]:
     """The shapes to take away, by the names of the corner's parts."""
-    parts = parts_of(known)
+    parts = pieces_of(known)
     found: dict[str, tuple[Shape, ...]] = {}
     if (profile := hub_plate(known, "left")) and "plate" in parts:
         found["plate"] = _in_plate(known, profile=profile) or ()
@@ -32,6 +33,8 @@ def openings(known: Known) -> dict[str, tuple[Shape, ...]]:
             found[f"{which} lugs"] = found[f"{which} joint housing"] = _shank(bolt)
     if beam := parts.get("beam"):
         found["beam"] = _in_beam(known, part=beam) or ()
+    if arm := parts.get("steering arm"):
+        found["steering arm"] = _in_arm(known, part=arm) or ()
     return {name: shapes for name, shapes in found.items() if shapes}
 
 
@@ -54,16 +57,33 @@ def _shank(bolt: Part) -> tuple[Shape, ...]:
     """The hole in lugs and ball is the shank itself."""
     shank = bolt.shapes[0]
     assert isinstance(shank, Cylinder)
-    run = times(_BEYOND, unit(minus(shank.end, shank.start)))
-    return (Cylinder(minus(shank.start, run), plus(shank.end, run), shank.radius),)
+    return (_longer(shank),)
+
+
+def _longer(hole: Cylinder) -> Cylinder:
+    run = times(_BEYOND, unit(minus(hole.end, hole.start)))
+    return replace(hole, start=minus(hole.start, run), end=plus(hole.end, run))
+
+
+@reads
+def _in_arm(
+    steering_arm_form: ArmForm, tie_rod_stud_diameter: Mm, tie_rod_outer_bolt: TieRodOuterBolt, *, part: Part
+) -> tuple[Shape, ...] | None:
+    """The hole in a flat bar's eye, where its bolt runs up and down, as its sheet has it."""
+    eye = part.shapes[-1]
+    if steering_arm_form != "flat bar" or tie_rod_outer_bolt != "up and down" or not isinstance(eye, Cylinder):
+        return None
+    return (_longer(replace(eye, radius=tie_rod_stud_diameter / 2)),)
 
 
 @reads
 def _in_beam(
     beam: Beam, beam_wall: Mm, beam_cut: BeamCut | None, plate_bore: Mm | None, *, part: Part
 ) -> tuple[Shape, ...] | None:
-    """The inside of a box or channel, open at both ends, and the bore where it is cut through a wall."""
+    """The inside of a tube, box or channel, open at both ends, and the bore where it is cut through a wall."""
     block = part.shapes[0]
+    if isinstance(block, Cylinder):
+        return (_longer(replace(block, radius=block.radius - beam_wall)),) if beam_wall < block.radius else None
     if beam not in ("box", "channel") or not isinstance(block, Prism):
         return None
     xs, ys = zip(*block.outline, strict=True)

@@ -2,11 +2,10 @@
 
 from collections.abc import Sequence
 
-from rules.drawn.arrangement import PIECES
-from rules.drawn.corner_parts import parts_of
 from rules.drawn.full_size.shapes import View
 from rules.drawn.isometric import isometric
 from rules.drawn.items import not_drawn
+from rules.drawn.upright_pieces import pieces_of
 from rules.judging.judge import Judged
 from rules.sheet import FIELDS
 from rules.shop.checklist_line import BLANK
@@ -74,8 +73,8 @@ def _pages(judged: Judged, names: Sequence[str], paper: str, *, close: bool, cut
 
 def _picture(judged: Judged, height: float) -> View:
     """The upright as it will look; empty while there is no plate, since joints alone are no picture of anything."""
-    made = parts_of(judged.worked.known)
-    parts = [part for name, part in made.items() if name in PIECES] if "plate" in made else []
+    made = pieces_of(judged.worked.known)
+    parts = [*made.values()] if "plate" in made else []
     return isometric(parts, _PICTURE_WIDTH - 6, height)
 
 

@@ -5,9 +5,8 @@ Made from the corner's own solids, with what is cut out of them taken away.
 
 from typing import Literal
 
-from rules.drawn.arrangement import PIECES
-from rules.drawn.corner_parts import parts_of
 from rules.drawn.openings import openings
+from rules.drawn.upright_pieces import pieces_of
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
@@ -25,7 +24,7 @@ class NotModelled(Exception):  # noqa: N818 - raised as a sentence
 
 def model_files(judged: Judged, form: ModelFile = "3mf") -> dict[str, bytes]:
     """LEFT and RIGHT upright by file name, in mm, each piece a body of its own in a 3MF file. Raises NotModelled."""
-    parts = {name: part for name, part in parts_of(judged.worked.known).items() if name in PIECES}
+    parts = pieces_of(judged.worked.known)
     if not parts:
         raise NotModelled("There is no model yet: neither plate nor pivots can be placed from what is on the sheet.")
     if not is_installed():

@@ -24,7 +24,7 @@ _FIGURE_HEIGHT = 118.0
 _LESS = name("plate.left_for_drilling")
 _ASIDE, _WIDEST_TABLE, _IN_CELL = 4.0, 160.0, 2.0
 """mm beside a drawing, that the table beside it may be wide, and round the words of its cells."""
-_LEAST_FIGURE = 60.0
+_LEAST_FIGURE = 90.0
 """mm beside the table without which the drawing stands above it."""
 _HEADED, _TO_SIGN, _LEAST_PADDING = 14.0, 7.0, 0.15
 """mm: of a drawing's heading, of the line to sign on, and round the words of a table that is long."""

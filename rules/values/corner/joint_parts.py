@@ -298,7 +298,8 @@ def _tie_rod_end(ahead: float | None, offset: float | None, height: float | None
 
 @value(
     SUBJECT,
-    formula="a bar of the root's section, from the middle of its root, as the weld's levers place it, to the tie-rod end",
+    formula="a bar of the root's section, from the middle of its root, as the weld's levers place it, to the tie-rod end; a flat "
+    "bar goes on round about the hole, half its width from it",
     source=PLACE.saying("the arm counts as thick all along as at its root"),
 )
 def steering_arm_part(
@@ -316,7 +317,7 @@ def steering_arm_part(
     """The steering arm from root to tie-rod end.
 
     >>> steering_arm_part("flat bar", 60.0, 25.0, None, -110.0, 0.0, 60.0, -150.0, -120.0, 400.0).text
-    'steering arm: prism, upright'
+    'steering arm: 2 shapes, upright'
     """
     if steering_arm_form is None:
         if steering_arm_width is not None or steering_arm_height is not None or steering_arm_length is not None:
@@ -347,4 +348,8 @@ def steering_arm_part(
     x, y = wide / 2, rest[0] / 2
     outline = ((-x, -y), (x, -y), (x, y), (-x, y))
     bar = Prism(root, level, cross(along, level), outline, 0.0, length)
-    return Part("steering arm", "upright", (bar,), foot=foot)
+    if steering_arm_form != "flat bar":
+        return Part("steering arm", "upright", (bar,), foot=foot)
+    through = times(y, cross(along, level))
+    eye = Cylinder(minus(end, through), plus(end, through), x)
+    return Part("steering arm", "upright", (bar, eye), foot=foot)

@@ -83,6 +83,17 @@ def test_a_box_is_cut_through_its_back_and_its_face(cut: str | None, back: bool,
         assert ((wall[1], 1.25) in behind) is bored
 
 
+def test_a_tube_is_cut_through_both_its_walls_and_round_from_above() -> None:
+    """3 in outside, wall 1/4 in, on a plate of 7/8 in: walls from 0.875 to 1.125 and from 3.625 to 3.875 in behind its front."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] |= {"beam": "tube", "beam_width": "3 in", "beam_wall": "1/4 in"}
+    _, found = views(judged_document(sheet))
+    points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]
+    right = max(x for x, _ in points)
+    behind = {round((right - x) * 5 / IN, 3) for x, y in points if abs(y * 5 / IN - 2.25) < 0.01}
+    assert {1.125, 3.625, 3.875} <= behind
+
+
 def test_pieces_of_a_section_have_each_its_own_hatching() -> None:
     _, found = views()
     slopes = set()

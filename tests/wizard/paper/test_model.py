@@ -5,7 +5,7 @@ import struct
 import subprocess
 import sys
 import zipfile
-from math import pi
+from math import pi, sqrt
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -55,12 +55,14 @@ def test_volumes_by_hand_within_half_a_per_cent() -> None:
     """Plate 7 x 14.375 x 0.875 in, corners R 2, bore 2 1/2, four holes of 0.58: (7 x 14.375 - (4 - pi) 4 - pi 1.25^2
     - 4 pi 0.29^2) 0.875 cubic inches; the holes are 1.1 % of it. Channel 3.2 x 3.6 in outside, 2.2 x 3.1 in inside,
     2 1/4 + 2 3/8 in long. Lugs 1/2 in thick lose the bolt's hole of 3/4 in each, the ball of 2.2 in the same hole along its
-    middle: pi / 6 (2.2^2 - 0.75^2)^(3/2), as of any ball with a round hole (napkin ring).
+    middle: pi / 6 (2.2^2 - 0.75^2)^(3/2), as of any ball with a round hole (napkin ring). The arm, 3 9/16 x 1 9/16 in, goes from
+    its root sqrt(4.6^2 + 2.5^2 + 0.3^2) in to the tie rod's hole of 1 in and half a circle of its width beyond.
     """
     found = bodies(model_files(ox())["upright_left.3mf"])
     by_hand = {
         "plate": (7 * 14.375 - (4 - pi) * 4 - pi * 1.25**2 - 4 * pi * 0.29**2) * 0.875,
         "beam": (3.2 * 3.6 - 2.2 * 3.1) * (2.25 + 2.375),
+        "steering arm": (sqrt(4.6**2 + 2.5**2 + 0.3**2) * 3.5625 + pi * (3.5625 / 2) ** 2 / 2 - pi / 4) * 1.5625,
         "upper joint housing": pi / 6 * (2.2**2 - 0.75**2) ** 1.5,
     }
     for name, cubic_inches in by_hand.items():
@@ -75,6 +77,17 @@ def test_a_box_is_hollow_and_bored_as_answered(cut: str, walls: int) -> None:
     sheet["plate"]["bore"] = "2 in"
     box = volume(*bodies(model_files(judged_document(sheet))["upright_left.3mf"])["beam"])
     assert box == pytest.approx(((3.2 * 3.6 - 2.2 * 2.6) * 4.625 - walls * pi * 0.5) * IN**3, rel=0.002)
+
+
+def test_a_tube_is_round_and_hollow() -> None:
+    """3 in outside, wall 1/4 in, 4 5/8 in long: pi / 4 (3^2 - 2.5^2) 4.625 cubic inches; it touches the plate's back, 3 1/4 + 7/8
+    in inboard of the hub face, which stands 1.62 in outboard of the tyre's middle."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] |= {"beam": "tube", "beam_width": "3 in", "beam_wall": "1/4 in"}
+    corners, faces = bodies(model_files(judged_document(sheet))["upright_left.3mf"])["beam"]
+    assert volume(corners, faces) == pytest.approx(pi / 4 * (3**2 - 2.5**2) * 4.625 * IN**3, rel=0.005)
+    assert corners[:, 1].max() == pytest.approx((1.62 - 3.25 - 0.875) * IN, abs=0.1)
+    assert np.ptp(corners[:, 0]) == pytest.approx(3 * IN, abs=0.1) == np.ptp(corners[:, 1])
 
 
 def test_slots_of_tabs_and_lightening_are_cut_where_the_plates_sheet_has_them() -> None:

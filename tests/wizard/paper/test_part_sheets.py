@@ -1,5 +1,7 @@
 """Part sheets on paper: the parts list, and a page for each piece to cut."""
 
+import re
+
 import pytest
 
 from rules.drawn.cut_pieces import cut_pieces
@@ -91,3 +93,12 @@ def test_the_plate_is_drawn_as_large_as_the_page_allows(name: str, scale: str, p
     assert f"Drawn reduced {scale};" in words
     for place in ("P1", "P2", "hub bolt hole", "Measured L", "mirror image"):
         assert place in words
+
+
+def test_on_small_paper_the_plate_stands_above_its_table_and_large_enough_to_read() -> None:
+    """210 x 210 mm: 186 mm within the margins, of which the table takes some 117; the plate is 5 x 11 3/4 in."""
+    found = pages(part_sheets_pdf(judged(whole("dune_wren_finished")), "210x210 mm"))
+    (drawn,) = [words for words in found if "HUB PLATE" in words]
+    scale = re.search(r"Drawn reduced 1:(\d+)", drawn)
+    assert scale and int(scale[1]) <= 5
+    assert any("Holes and marks" in words for words in found)

@@ -124,3 +124,19 @@ def test_the_calipers_bolts_stand_where_they_are_entered_else_at_the_edge_as_an_
     assert "caliper.bolts_inside" in found_of(edge, "assembly-caliper-bolts").estimated_from
     # Rotor 12.8 in, plate's edge 3.5 in ahead of the wheel centre, bracket 1.4 in: 6.4 - 3.5 - 1.4 = 1.5 in.
     assert at.worked.known["bolts_inside_by_bracket"] == pytest.approx(38.1)
+
+
+@pytest.mark.parametrize(("form", "beyond"), [("flat bar", 30.0), ("round bar", 0.0), ("box", 0.0)])
+def test_a_flat_arm_goes_on_round_its_hole_as_it_is_cut(form: Any, beyond: float) -> None:
+    """60 wide and 25 high, straight to the rear from 150 to 270 mm behind the wheel centre, level: the metal ends half of the
+    width behind the hole, and is no wider and no higher there than along the bar."""
+    part = trade().values["steering_arm_part"].function(form, 60.0, 25.0, None, -120.0, 0.0, 0.0, -270.0, -120.0, 400.0)
+    last = part.shapes[-1]
+    if form == "round bar":
+        assert isinstance(last, Cylinder) and last.end == pytest.approx((-270.0, -120.0, 400.0))
+        return
+    ends = [-piece.support(-1.0, 0.0, 0.0)[0] + getattr(piece, "radius", 0.0) for piece in part.solid.pieces]
+    assert max(ends) == pytest.approx(270.0 + beyond, abs=0.05)
+    if form == "flat bar":
+        assert isinstance(last, Cylinder) and last.radius == 30.0
+        assert {round(last.start[2], 6), round(last.end[2], 6)} == {387.5, 412.5}
