@@ -12,6 +12,9 @@ from textual.reactive import reactive
 from wizard.widgets.entry import TAKE, Take
 from wizard.widgets.laid_out_once import LaidOutOnce
 
+LEAST_FIGURE = 3
+"""Characters. So long a figure at a choice's end stands for it."""
+
 
 def picked(choices: Sequence[str], typed: str) -> str | None:
     """The one choice that begins with what was typed; None where several do or none does.
@@ -29,15 +32,20 @@ def picked(choices: Sequence[str], typed: str) -> str | None:
 
 
 def meant(choices: Sequence[str], typed: str) -> str | None:
-    """What Enter takes: a choice typed in full, or the only one whose first word was; also of digits alone.
+    """What Enter takes: a choice typed in full, or the only one whose first word was, or whose figure at the end; also of digits
+    alone, but not of one or two at the end: of `8` nobody knows whether `8.8` or `grade 8` was begun.
 
     >>> meant(("60 deg cone", "90 deg cone", "ball"), "60"), meant(("60 deg cone", "90 deg cone"), "6")
     ('60 deg cone', None)
+    >>> meant(("e7018", "er70s-2", "er70s-6"), "7018"), meant(("grade 8", "8.8"), "8")
+    ('e7018', None)
     """
     folded = typed.strip().casefold()
     whole = [choice for choice in choices if choice.casefold() == folded]
     first_word = [choice for choice in choices if folded and choice.casefold().startswith(f"{folded} ")]
-    return whole[0] if whole else first_word[0] if len(first_word) == 1 else None
+    figure = len(folded) >= LEAST_FIGURE and any(character.isdigit() for character in folded)
+    at_end = [choice for choice in choices if figure and choice.casefold().endswith(folded)]
+    return next((fits[0] for fits in (whole, first_word, at_end) if len(fits) == 1), None)
 
 
 def would_work(choices: Sequence[str], typed: str) -> str:

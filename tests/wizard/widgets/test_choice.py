@@ -2,9 +2,10 @@
 
 import asyncio
 
+import pytest
 from textual.app import App, ComposeResult
 
-from wizard.widgets.choice import Choice
+from wizard.widgets.choice import Choice, meant
 
 SEATS = ("60 deg cone", "90 deg cone", "ball", "flat")
 
@@ -37,6 +38,22 @@ def test_a_number_that_begins_one_choice_alone_is_taken_with_enter() -> None:
 def test_the_first_digit_of_a_number_typed_one_row_too_early_picks_nothing() -> None:
     assert typed("6", "enter")[0] is None
     assert typed("6", "1", "enter")[0] is None
+
+
+@pytest.mark.parametrize(
+    ("typed_in", "choice"),
+    [
+        ("7018", "e7018"),
+        ("70s-6", "er70s-6"),
+        ("018", "e7018"),
+        ("8", None),  # begun of 8.8, or said of grade 8
+        ("7", None),
+        ("rod", None),  # no figure
+        ("10.9", "10.9"),
+    ],
+)
+def test_a_long_figure_at_the_end_of_one_choice_alone_stands_for_it(typed_in: str, choice: str | None) -> None:
+    assert meant(("e7018", "er70s-6", "grade 8", "8.8", "10.9", "drill rod"), typed_in) == choice
 
 
 def test_what_was_typed_is_shown_with_what_enter_makes_of_it() -> None:
