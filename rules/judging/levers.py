@@ -30,7 +30,7 @@ from rules.sheet.choosable import (
     TOGETHER,
     choosable,
 )
-from rules.tables.shelf import SHELF
+from rules.tables.shelf import SHELF, SOLD_IN_MM
 
 Answers = Mapping[str, Any]
 """Other answers to fields, by dotted name, in inside units: numbers, or words of a choice."""
@@ -65,10 +65,14 @@ def as_typed(name: str, answer: object, units: Units) -> str:
 
     >>> as_typed("pivots.spacing", 238.125, "inch"), as_typed("joint_angles.upper_bolt", "fore and aft", "inch")
     ('9 3/8 in', 'fore and aft')
+    >>> as_typed("wheel.offset", 60.0, "inch"), as_typed("wheel.offset", 31.75, "inch")  # sold by the millimetre
+    ('60 mm', '1 1/4 in')
     """
     asked = trade().fields[name]
     if not isinstance(answer, float):
         return str(answer)
+    if name in SOLD_IN_MM and answer == round(answer):
+        units = "metric"
     return show(answer, KINDS[asked.kind].unit, "inch" if asked.whole_inches else units)
 
 

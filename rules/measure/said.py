@@ -101,7 +101,7 @@ def span(low: float, high: float, unit: str, units: Units) -> str:
     """From one figure to another as a person says them, the unit once; both rounded inward, so that what is said passes.
 
     >>> span(20.5, 80.0, "mm", "inch"), span(20.5, 80.0, "mm", "metric"), span(15e3, 25e4, "N", "metric")
-    ('13/16 to 3 1/8 in', '20.5 to 80 mm', '15 000 to 250 000 N')
+    ('13/16 to 3 in', '20.5 to 80 mm', '15 000 to 250 000 N')
     """
     (least, _), most = said(low, unit, units, "up"), written((high, unit, "down"), units)
     return f"{least} to {most}"

@@ -64,6 +64,9 @@ _TUBES = {
 _SPRINGS = tuple(pounds * 4.4482216152605 / INCH for pounds in range(50, 1001, 25))
 """N/mm. Sold by 25 lbf/in."""
 
+SOLD_IN_MM = frozenset({"wheel.offset"})
+"""Stamped in whole millimetres everywhere, and asked for so."""
+
 SHELF: Mapping[str, Mapping[Units, Sizes]] = {
     "wheel.diameter": {"inch": _RIM_DIAMETERS, "metric": _RIM_DIAMETERS},
     "wheel.width": {"inch": _RIM_WIDTHS, "metric": _RIM_WIDTHS},

@@ -320,7 +320,7 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad, rack_left_
             "watch",
             f"At ride height the stop touches, with {{rack_left_at_stop}} of the travel left; {place} it would take {{short}} "
             "more than there is: rack or relay rod comes to its own end first there.",
-            "A stop that touches earlier, or more travel each way.",
+            "Another angle of the stop, or another travel each way.",
             {**figures, "short": (-rack_left_in_travel, "mm")},
         )
     return Judgement(

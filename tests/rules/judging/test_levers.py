@@ -127,6 +127,15 @@ def test_no_lever_goes_where_nothing_can_be_typed(name: str) -> None:
                 FIELDS[field].read(as_typed(field, answer, units), units)
 
 
+def test_a_wheel_is_asked_for_by_the_offset_that_is_stamped_on_it() -> None:
+    """40 mm and 1.575 in are one thing; nobody sells a wheel by the latter."""
+    worked = judged_document(document("dune_wren_moving")).worked
+    (lever,) = (one for one in levers(worked, ("wheel.offset",), "inch") if "wheel.offset" in one.fields)
+    place = lever.at(1)
+    assert place is not None and as_typed("wheel.offset", place["wheel.offset"], "inch") == "35 mm"
+    assert FIELDS["wheel.offset"].read("35 mm", "inch") == pytest.approx(place["wheel.offset"])
+
+
 def both(sheet: dict[str, object], *fields: str) -> list[dict[str, float]]:
     """What one step up makes of each lever that moves just these entries together, in inches."""
     worked, units = judged_document(sheet).worked, cast("Units", sheet["units"])
