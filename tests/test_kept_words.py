@@ -36,7 +36,7 @@ from rules.sheet.choosable import bought_anew, choosable, of_an_own_part, to_be_
 from rules.shop.weld_map import joints
 from sample_sheets import document
 from tests.support.judging import judged_document, judged_sample
-from tests.support.kept import mark, worked_out
+from tests.support.kept import mark, shown, worked_out
 
 BOTH: tuple[Units, ...] = ("inch", "metric")
 FORMS = FIELDS["weld_steering_arm.form"].choices
@@ -234,6 +234,7 @@ def test_what_comes_of_a_plate_cut_to_a_shape(snapshot: SnapshotAssertion) -> No
         yield "front", picture(judged.worked.known, "front")
         yield "side", picture(judged.worked.known, "side")
 
+    assert list(shown(judged)) == snapshot
     before = set(worked_out(judged_sample("scree_ox_strength")))
     assert [line for line in worked_out(judged) if line not in before] == snapshot
     assert lines_of(pieces()) == snapshot

@@ -1,5 +1,6 @@
 """The commands that write papers: which files, where, on what paper, and what they refuse to write over."""
 
+import os
 import shutil
 import tomllib
 from pathlib import Path
@@ -241,9 +242,16 @@ def odd_folders(around: Path) -> dict[str, tuple[str, str]]:
     (around / "taken" / "checklist.pdf").mkdir(parents=True)
     (around / "notes").mkdir()
     (around / "notes" / "checklist.pdf").write_text("mine")
+    os.mkfifo(around / "pipe")
+    (around / "device").symlink_to("/dev/full")
+    (around / "pipes").mkdir()
+    os.mkfifo(around / "pipes" / "checklist.pdf")
     return {
         "file": (str(around / "file"), "a file, or a link that leads nowhere, stands where that folder should be"),
         "under a file": (str(around / "file" / "papers"), "part of its path is a file"),
+        "pipe": (str(around / "pipe"), "a file, or a link that leads nowhere"),
+        "device": (str(around / "device"), "a file, or a link that leads nowhere"),
+        "a pipe of a paper's name": (str(around / "pipes"), "not an ordinary file"),
         "dangling link": (str(around / "nowhere"), "a file, or a link that leads nowhere"),
         "loop": (str(around / "loop"), "a file, or a link that leads nowhere"),
         "long name": (str(around / ("n" * 300)), "its name is too long"),
