@@ -13,6 +13,8 @@ from textual.css.model import RuleSet
 from textual.css.stylesheet import Stylesheet
 from textual.pilot import Pilot
 
+from rules.drawn.full_size import Extent, LeftViews, left_views
+from rules.judging.judge import Judged
 from sample_sheets import sample
 from tests.support.base_sheet import MOVING, changed
 from tests.support.judging import judge_once
@@ -54,6 +56,27 @@ def _parsed_once(sheet: Stylesheet, css: str, *about: object, **more: object) ->
 def styles_parsed_once(monkeypatch: pytest.MonkeyPatch) -> None:
     """Each run of the program has the same style sheet, and the screen library reads it anew twice in each."""
     monkeypatch.setattr(Stylesheet, "_parse_rules", _parsed_once)
+
+
+MOST_DRAWN = 32
+_drawn: dict[tuple[int, Extent], tuple[Judged, LeftViews]] = {}
+
+
+def _drawn_once(judged: Judged, extent: Extent = "upright") -> LeftViews:
+    key = id(judged), extent
+    whose, views = _drawn.pop(key, (None, None))
+    if whose is not judged or views is None:
+        views = left_views(judged, extent)
+    _drawn[key] = judged, views
+    if len(_drawn) > MOST_DRAWN:
+        del _drawn[next(iter(_drawn))]
+    return views
+
+
+@pytest.fixture(autouse=True)
+def views_drawn_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Many papers of one judgement show the same full-size views. Of another judgement of the same sheet they are drawn anew."""
+    monkeypatch.setattr("rules.drawn.full_size.left_views", _drawn_once)
 
 
 @pytest.fixture

@@ -8,8 +8,8 @@ import pytest
 from rules.drawn.full_size import Extent
 from rules.judging.judge import Judged, judge
 from rules.measure.quantity import Units
-from rules.sheet import read_sheet
 from sample_sheets import document
+from tests.support.judging import judged_sample
 from tests.support.paper_reading import pages
 from tests.support.unit_words import wrong
 from wizard.paper.arrangement_sheet import arrangement_pdf
@@ -50,5 +50,6 @@ def printed(judged: Judged, sheet: dict[str, object]) -> Iterator[str]:
 @pytest.mark.parametrize("name", SAMPLES)
 def test_no_paper_is_in_the_other_units(name: str, units: Units) -> None:
     sheet = document(name)
-    judged = judge(read_sheet(sheet), units)
+    own = judged_sample(name)
+    judged = own if own.shown_in == units else judge(own.sheet, units, own)
     assert not wrong(printed(judged, sheet), judged)
