@@ -1,4 +1,4 @@
-"""Which way a lever is worth following, and a narrow good place past which it gets worse again. The figures are counted by hand."""
+"""Which way a lever is worth following, and a narrow good place past which it gets worse again; figures by hand."""
 
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any, cast
