@@ -40,7 +40,8 @@ def said(number: float, unit: str, units: Units, way: RoundedTo = "near") -> tup
     """
     shown, symbol = in_sheet(number, unit, units)
     if units == "inch" and unit == "mm":
-        return _tape(number / INCH, way) or _figures(number / INCH, way), "in"
+        mark = _tape(number / INCH, way)
+        return _figures(number / INCH, way) if mark is None else fraction(mark), "in"
     if symbol != in_sheet(number, unit, "metric")[1]:
         return _figures(shown, way), symbol
     return plain(shown), symbol
@@ -100,9 +101,17 @@ def written(figure: OneFigure, units: Units) -> str:
 def span(low: float, high: float, unit: str, units: Units) -> str:
     """From one figure to another as a person says them, the unit once; both rounded inward, so that what is said passes.
 
+    On an inch sheet both stand on marks of a tape, small ones in 32nds or 64ths, wherever two such marks lie within.
+
     >>> span(20.5, 80.0, "mm", "inch"), span(20.5, 80.0, "mm", "metric"), span(15e3, 25e4, "N", "metric")
     ('13/16 to 3 in', '20.5 to 80 mm', '15 000 to 250 000 N')
+    >>> span(8.0, 22.0, "mm", "inch"), span(3.5, 36.0, "mm", "inch"), span(0.5, 0.6, "mm", "inch")
+    ('3/8 to 13/16 in', '5/32 to 1 3/8 in', '0.02 to 0.023 in')
     """
+    if units == "inch" and unit == "mm":
+        first, last = _mark(low / INCH, "up"), _mark(high / INCH, "down")
+        if first < last:
+            return f"{fraction(first)} to {fraction(last)} in"
     (least, _), most = said(low, unit, units, "up"), written((high, unit, "down"), units)
     return f"{least} to {most}"
 
@@ -139,16 +148,23 @@ def inward(number: float, way: RoundedTo) -> float:
     return short
 
 
-def _tape(inches: float, way: RoundedTo) -> str:
-    """The coarsest fraction that is near enough; empty where there is none, or it is finer than a person would say."""
+def _tape(inches: float, way: RoundedTo) -> Fraction | None:
+    """The coarsest fraction that is near enough; None where there is none, or it is finer than a person would say."""
     for parts in (1, 2, 4, 8, 16, 32, 64):
         if parts > FINE and inches > COARSE:
             break
         steps = inches * parts
         whole = round(steps) if abs(steps - round(steps)) < 1e-6 else _ROUND[way](steps)
         if abs(whole - steps) <= _NEAR * abs(steps):
-            return fraction(Fraction(whole, parts))
-    return ""
+            return Fraction(whole, parts)
+    return None
+
+
+def _mark(inches: float, way: RoundedTo) -> Fraction:
+    """The coarsest fraction that is near enough, else the next sixteenth that way, of small ones the next 32nd or 64th."""
+    parts = 16 if abs(inches) >= 0.25 else 32 if abs(inches) >= 0.0625 else 64
+    near = _tape(inches, way)
+    return Fraction(_ROUND[way](inches * parts), parts) if near is None else near
 
 
 def _figures(number: float, way: RoundedTo) -> str:

@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from rules.measure.quantity import Units, parse
-from rules.measure.said import RoundedTo, either, filled, in_units, said, worked_out, written
+from rules.measure.said import RoundedTo, either, filled, in_units, said, span, worked_out, written
 
 
 @pytest.mark.parametrize(
@@ -83,3 +83,31 @@ def test_what_rests_on_loads_is_told_in_three_figures(number: float, unit: str, 
     assert worked_out(number, unit, "inch") == inch
     assert worked_out(number, unit, "metric") == metric
     assert written((number, unit), "inch") == inch
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "expected"),
+    [
+        (
+            8.0,
+            22.0,
+            "3/8 to 13/16 in",
+        ),  # 0.315 and 0.866 in: 5/16 is 0.3125 and lies outside, 7/8 is 0.875 and does too
+        (5.0, 12.0, "7/32 to 7/16 in"),  # 0.197 and 0.472: 7/32 is 0.219, 15/32 would be finer than a person says
+        (0.3, 1.2, "1/64 to 3/64 in"),  # 0.0118 and 0.0472
+        (-4.0, 6.0, "-5/32 to 7/32 in"),  # -0.1575 and 0.236
+        (0.0, 40.0, "0 to 1 1/2 in"),
+        (150.0, 450.0, "6 to 17 in"),
+        (0.5, 0.6, "0.02 to 0.023 in"),  # no two marks lie within
+    ],
+)
+def test_from_one_mark_of_a_tape_to_another(low: float, high: float, expected: str) -> None:
+    assert span(low, high, "mm", "inch") == expected
+
+
+@settings(max_examples=100)
+@given(st.floats(-500, 500), st.floats(0.1, 500))
+def test_both_ends_of_a_span_lie_within_it(low: float, wide: float) -> None:
+    least, most = span(low, low + wide, "mm", "inch").removesuffix(" in").split(" to ")
+    assert low - 1e-6 <= parse(f"{least} in", "length", "inch") <= parse(f"{most} in", "length", "inch")
+    assert parse(f"{most} in", "length", "inch") <= low + wide + 1e-6
