@@ -1,7 +1,6 @@
 """The `buildsheet` command. Screen and slow libraries are imported only by the commands that need them."""
 
 import argparse
-import atexit
 import gc
 import json
 import os
@@ -12,13 +11,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from wizard.ending import TOLD_TO_STOP, flush_or_forget, say
+from wizard.pixels.asking import CHOICES, SETTING, Asked, worth_asking
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
     from wizard.files.sheet_file import SheetFile
-
-# What is left at the end goes with the process: looking through it for garbage first takes as long as judging a sheet.
-atexit.register(gc.freeze)
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
 USAGE = """\
@@ -84,8 +81,6 @@ def _open(given: list[str]) -> int:
 
 
 def _picture_option(parser: argparse.ArgumentParser) -> None:
-    from wizard.pixels.asking import CHOICES, SETTING
-
     setting = os.environ.get(SETTING, "")
     parser.add_argument(
         "--picture", choices=CHOICES, default=setting if setting in CHOICES else "",
@@ -114,7 +109,6 @@ def _demo(given: list[str]) -> int:
 
 def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
     from wizard.files.sheet_file import trouble_at
-    from wizard.pixels.asking import Asked, worth_asking
 
     if path is not None and (trouble := trouble_at(path)):
         complain(trouble)
@@ -152,15 +146,13 @@ def _check(given: list[str]) -> int:
 
 def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
-    gc.disable()  # as for the wizard, until a second sheet
+    gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
     from rules.judging.report import as_data, unreadable
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
-    for place, name in enumerate(files):
-        if place:
-            gc.enable()
+    for name in files:
         if isinstance(read := judged_file(name), str):
             reports.append(unreadable(printable(name), read))
             complain(read)
@@ -177,10 +169,10 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             reports.append(as_data(judged, printable(name)))
         else:
             print("\n".join(report_lines(judged, name)), end="\n\n")
+        gc.enable()
     if as_json:
         # An object a line: readable enough, and many times faster to write than indented text.
         print("[\n" + ",\n".join(json.dumps(report, ensure_ascii=False) for report in reports) + "\n]")
-    gc.enable()
     return status
 
 

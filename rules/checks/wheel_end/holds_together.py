@@ -124,8 +124,8 @@ def pivot_shear(
     housing usually closes over the ball.
     """
     pivots = (
-        _Pivot("upper", upper_kind, upper_shear, upper_retained),
-        _Pivot("lower", lower_kind, lower_shear, lower_retained),
+        _Held("upper", upper_kind, upper_shear, upper_retained),
+        _Held("lower", lower_kind, lower_shear, lower_retained),
     )
     studs = [one.name for one in pivots if one.ball_joint and one.shear == "double"]
     if studs:
@@ -170,7 +170,7 @@ def pivot_shear(
 
 
 @dataclass(frozen=True, slots=True)
-class _Pivot:
+class _Held:
     """What is said of one outer pivot."""
 
     name: str
@@ -199,7 +199,7 @@ class _Pivot:
         return tuple(f"pivots.{self.name}_{key}" for key, open_yet in asked.items() if open_yet)
 
 
-def _loose(loose: list[_Pivot]) -> Judgement:
+def _loose(loose: list[_Held]) -> Judgement:
     """Pivots that nothing keeps: those of which that is known, else those of which nobody has said anything."""
     known = [one for one in loose if one.kept is False]
     named = " and the ".join(one.name for one in known or loose)
