@@ -75,7 +75,7 @@ def no_offer_words(looked: Looked) -> list[str]:
     if carries := tuple(name for name in looked.tried if name in NEVER_LESS | NEVER_MORE):
         told.append(f"Less metal is never tried, of {_or_list(carries)}: where strength is judged, try that yourself.")
     near = looked.nearest
-    if near is not None and near.helps:
+    if near is not None and (near.helps or near.stops):  # else it says nothing but that nothing helps
         words = f"Nearest: {' and '.join(map(entry_words, near.entries))}; then {near.after}"
         new = [one.title for one in near.stops]
         deeper = [one.title for one in near.worse if one.before == one.after == "stop"]
