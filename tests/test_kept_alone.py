@@ -32,6 +32,8 @@ from tests.support.kept import mark
 
 SHARES = (0.4, 0.9, 1.12, 2.6, -1.0, 0.0)
 TWO_SHARES = (0.0, 0.4, 2.6)
+NEARLY_NOTHING = 0.5
+"""In whatever unit: thin, short or light, but there, and less than one."""
 TOO_LONG = {
     "line-read-twice", "plate_safety", "assembly-caliper-bolts", "rest_on_spring", "corner_room", "bump_rubber_touched",
     "corner_loads",
@@ -124,6 +126,24 @@ def test_what_each_function_answers_where_another_choice_is_made(name: str, snap
     worked = judged_sample(name).worked
     nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
     found = ((node.name, list(answers_by_choice(node, worked))) for node in nodes)
+    assert "\n".join(f"{name} {mark(answered)}" for name, answered in found if answered) == snapshot
+
+
+def answers_of_nearly_nothing(node: Node, worked: Worked) -> Iterator[Any]:
+    """The same where one figure is all but nothing."""
+    for given in node.inputs:
+        if isinstance(was := worked.known.get(given.origin), float):
+            trial = worked.copy()
+            for now in (NEARLY_NOTHING, -NEARLY_NOTHING):
+                trial.known[given.origin] = number_like(was, now)
+                yield asked(node, trial)
+
+
+@pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving"])
+def test_what_each_function_answers_of_nearly_nothing(name: str, snapshot: SnapshotAssertion) -> None:
+    worked = judged_sample(name).worked
+    nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
+    found = ((node.name, list(answers_of_nearly_nothing(node, worked))) for node in nodes)
     assert "\n".join(f"{name} {mark(answered)}" for name, answered in found if answered) == snapshot
 
 
