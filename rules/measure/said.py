@@ -112,6 +112,7 @@ def span(low: float, high: float, unit: str, units: Units) -> str:
         first, last = _mark(low / INCH, "up"), _mark(high / INCH, "down")
         if first < last:
             return f"{fraction(first)} to {fraction(last)} in"
+        return f"{_figures(low / INCH, 'up')} to {_figures(high / INCH, 'down')} in"
     (least, _), most = said(low, unit, units, "up"), written((high, unit, "down"), units)
     return f"{least} to {most}"
 
