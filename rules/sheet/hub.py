@@ -31,7 +31,7 @@ class Hub(Step):
         "What holds the hub together",
         "choice",
         "Shake and turn a bare one: is it whole on its own, or does a drive or stub shaft with its nut clamp the bearing? If "
-        "in doubt it is the shaft. On a fixed snout it is the snout's nut.",
+        "in doubt it is the shaft; on a fixed snout it is the snout's nut.",
     )
     stub_shaft_fitted: bool = ask(
         "Stub shaft fitted",
