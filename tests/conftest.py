@@ -4,9 +4,6 @@ No example has a time it must be done in, and none is drawn too slowly: a busy m
 """
 
 import gc
-import os
-import shutil
-import tempfile
 from collections.abc import Generator
 
 import pytest
@@ -19,18 +16,6 @@ ANY_SPEED = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow]
 settings.register_profile("the same each run", ANY_SPEED, derandomize=True, max_examples=IN_THE_SUITE)
 settings.register_profile("by seed", ANY_SPEED, derandomize=False, database=None, print_blob=True, max_examples=500)
 settings.load_profile("the same each run")
-
-
-UNWANTED, ELSEWHERE = "PYTHONDONTWRITEBYTECODE", "PYTHONPYCACHEPREFIX"
-
-
-def pytest_configure(config: pytest.Config) -> None:
-    """Where nothing compiled may be kept beside the code, it is kept apart for the run: many tests start the program anew."""
-    hands_out = not hasattr(config, "workerinput") and getattr(config.option, "numprocesses", None)
-    if not hands_out and os.environ.get(UNWANTED) and not os.environ.get(ELSEWHERE):
-        kept = tempfile.mkdtemp(prefix="compiled-")
-        config.add_cleanup(lambda: shutil.rmtree(kept, ignore_errors=True))
-        os.environ |= {UNWANTED: "", ELSEWHERE: kept}  # for every process that a test starts
 
 
 @pytest.hookimpl(wrapper=True)

@@ -9,7 +9,7 @@ from rules.measure.units import Kg, Mm, Newton, NewtonMetre, Price, Rad
 from rules.sheet.wheel import NutSeat
 from rules.tables.static_safety import RollingElement
 
-HeldTogetherBy = Literal["itself", "a clamped stub shaft", "a nut on a fixed snout"]
+HeldTogetherBy = Literal["itself", "a clamped stub shaft", "the nut of a fixed snout"]
 
 
 class Hub(Step):

@@ -57,7 +57,7 @@ PARTS: dict[str, object] = {
     "rotor_ring_part": rotor_ring_part(285.0, 185.0, 22.0, -50.0, CENTRE),
     "caliper_part": caliper_part(285.0, -50.0, 22.0, 22.0, 45.0, 60.0, 45.0, 160.0, math.pi / 2, CENTRE),
     "hub_flange_part": hub_flange_part(150.0, 12.0, -18.0, CENTRE),
-    "hub_body_part": hub_body_part(80.0, 90.0, 12.0, -18.0, CENTRE),
+    "hub_body_part": hub_body_part(80.0, 90.0, 12.0, -18.0, CENTRE, "itself"),
     "plate_part": plate_part(140.0, 300.0, 150.0, 70.0, 20.0, 10.0, 90.0, -85.0, CENTRE),
     "upper_joint_housing_part": Part(
         "upper joint housing", "upper arm", (Ball((-12.0, -127.0, 551.0), 22.0),), "housing", held_by="upright"

@@ -143,7 +143,7 @@ def tied_standing_body(
     tie: str,
 ) -> Judgement:
     """{First} against {second}: of a body that stands still in its ears."""
-    if held_together_by == "a nut on a fixed snout":
+    if held_together_by == "the nut of a fixed snout":
         raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 

@@ -120,7 +120,7 @@ def hub_bolts_outside_body(
     """The ears that the bolts go through stand round the body, bolts with their whole thickness. On a snout no ears do."""
     if hub_body_diameter is None or hub_bolts_stand is None:
         raise DoesNotApply("places of the bolts and the hub's body are not all entered")
-    if held_together_by == "a nut on a fixed snout":
+    if held_together_by == "the nut of a fixed snout":
         raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
     figures = {"near": (hub_bolts_stand.from_spindle, "mm"), "body": (hub_body_diameter / 2, "mm")}
     by = "Each bolt" if hub_bolts_stand.in_a_circle else "By {mount_width} and {mount_height} each bolt"

@@ -310,7 +310,7 @@ def stop_before_rack_end(rack_left_at_stop: Mm, full_lock_inner: Rad, rack_left_
     if more_than(rack_left_at_stop, 0.0):
         text = "The stop touches with the inner wheel at {full_lock_inner} and {rack_left_at_stop} of the travel left"
         if rack_left_in_travel is None:
-            return Judgement("good", f"{text}.")
+            return Judgement("good", f"{text}, at ride height; how it is through the travel is not worked out.")
         place, figures = where(rack_left_in_travel)
         if more_than(rack_left_in_travel, 0.0):
             return Judgement(

@@ -34,7 +34,7 @@ def hub_holds_together(
     limits: AtLeast,
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
-    snout, shaft = "a nut on a fixed snout", stub_shaft_fitted or stub_shaft_torque is not None
+    snout, shaft = "the nut of a fixed snout", stub_shaft_fitted or stub_shaft_torque is not None
     if held_together_by == snout and shaft:
         return Judgement(
             "watch",

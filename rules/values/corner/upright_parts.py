@@ -72,7 +72,7 @@ def hub_body_part(
             "the hub's body ends within its flange", change="Put right hub body length or flange thickness."
         )
     front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
-    turns = held_together_by == "a nut on a fixed snout"
+    turns = held_together_by == "the nut of a fixed snout"
     return Part("hub body", "wheel" if turns else "upright", (Cylinder(front, back, body_diameter / 2),))
 
 

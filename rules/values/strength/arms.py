@@ -169,7 +169,7 @@ def snout_section(
     >>> [round(snout_section(40.0, 600.0, bore, None).modulus_u, 1) for bore in (0.0, 20.0)]
     [6283.2, 5890.5]
     """
-    on_snout = held_together_by == "a nut on a fixed snout"
+    on_snout = held_together_by == "the nut of a fixed snout"
     if snout_diameter is None and snout_yield is None and on_snout:
         why = "nothing is entered of the snout the hub turns on, so it was not judged"
         raise NotJudged(why, "upright.snout_diameter", "upright.snout_yield")

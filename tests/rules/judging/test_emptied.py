@@ -27,6 +27,7 @@ BEGUN_BY_TABLE = {
     ("arms", "static-toe"): TOE,
     ("arms", "steering-sense"): TOE,
     ("arms", "ackermann-error"): TOE,
+    ("arms", "stop-before-rack-end"): "without arms it is judged at ride height alone, and says so",
     ("pivots", "swap-spacing"): "the spare's spacing is what asks for the comparison",
     ("plate", "plate-ends-fit"): "only a narrowed end's own entries say that there is one",
     ("upright", "snout-strength"): "only a snout's own entries say that there is one",

@@ -42,7 +42,7 @@ CHOICES = {
     "rotor.style": ("solid", "vented", "cut to one plate"),
     "caliper.kind": ("sliding", "fixed"),
     "caliper.side": ("ahead", "behind"),
-    "hub.held_together_by": ("itself", "a clamped stub shaft", "a nut on a fixed snout"),
+    "hub.held_together_by": ("itself", "a clamped stub shaft", "the nut of a fixed snout"),
     "hub.rolling_element": ("ball", "roller"),
     "pivots.upper_kind": ("ball joint", "spherical bearing", "rod end"),
     "pivots.lower_kind": ("ball joint", "spherical bearing", "rod end"),

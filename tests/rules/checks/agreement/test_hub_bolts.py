@@ -65,7 +65,7 @@ def test_two_bolts_opposite_each_other_stand_all_round() -> None:
 
 
 CIRCLE = {"hub.mount_circle": "130 mm", "hub.mount_width": None, "hub.mount_height": None}
-SNOUT = {"hub.held_together_by": "a nut on a fixed snout"}
+SNOUT = {"hub.held_together_by": "the nut of a fixed snout"}
 
 
 @pytest.mark.parametrize(

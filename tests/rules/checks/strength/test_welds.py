@@ -358,7 +358,7 @@ def test_strength_is_never_good(allowed: float, verdict: str) -> None:
     """Less than a tenth over what the code allows is a watch: this program's own figure, that of a tie."""
     breaks = "the weld metal breaks"
     margin = WeldMargin(allowed * 2, "rock", breaks, part="upper weld", allowed=allowed, allowed_limit=breaks)
-    judgement = weld_strength(margin, Holds(other={"few": (10_000.0, "1")}))
+    judgement = weld_strength(margin, Holds(other={"few": (10_000.0, "1"), "spare": (0.1, "share")}))
     assert judgement.verdict == verdict and bool(judgement.change) == (verdict != "shown")
     assert "code for steady loads allows {allowed} times" in judgement.text
 

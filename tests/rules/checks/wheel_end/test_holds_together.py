@@ -58,7 +58,7 @@ def test_a_stub_shaft_nobody_says_is_fitted_is_not(
     assert found.change.startswith("Answer stub shaft fitted.")
 
 
-SNOUT: dict[str, object] = {"hub.held_together_by": "a nut on a fixed snout"}
+SNOUT: dict[str, object] = {"hub.held_together_by": "the nut of a fixed snout"}
 
 
 @pytest.mark.parametrize(

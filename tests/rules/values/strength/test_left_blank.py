@@ -111,10 +111,10 @@ def test_what_is_counted_where_nobody_says_by_hand() -> None:
     share, hole = seam_welded(None), snout_hollow(45.0, None)
     assert isinstance(share, Estimate) and (float(share), share.measure) == (0.5, "upright.seam_share")
     assert isinstance(hole, Estimate) and (float(hole), hole.measure) == (30.0, "upright.snout_bore")
-    assert snout_section(45.0, 600.0, hole).modulus_u == pytest.approx(7178.9, rel=1e-4)
-    assert snout_section(45.0, 600.0, snout_hollow(45.0, 0.0)).modulus_u == pytest.approx(8946.2, rel=1e-4)
+    assert snout_section(45.0, 600.0, hole, None).modulus_u == pytest.approx(7178.9, rel=1e-4)
+    assert snout_section(45.0, 600.0, snout_hollow(45.0, 0.0), None).modulus_u == pytest.approx(8946.2, rel=1e-4)
     with pytest.raises(Waits, match="snout_diameter"):
-        snout_section(None, 600.0, None)
+        snout_section(None, 600.0, None, None)
     with pytest.raises(DoesNotApply):
         snout_section(None, None, None)
 
