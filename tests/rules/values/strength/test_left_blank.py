@@ -116,7 +116,7 @@ def test_what_is_counted_where_nobody_says_by_hand() -> None:
     with pytest.raises(Waits, match="snout_diameter"):
         snout_section(None, 600.0, None, None)
     with pytest.raises(DoesNotApply):
-        snout_section(None, None, None)
+        snout_section(None, None, None, None)
 
 
 HARD_FOOT = {"brakes.pedal_effort": "200 lbf"}
