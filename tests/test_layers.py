@@ -74,12 +74,12 @@ SCREEN_DISK_CLOCK = {
 
 
 def test_rules_know_no_screen_no_disk_and_no_clock(subtests: pytest.Subtests) -> None:
+    """Nor do they run a text, but for the one module that writes the methods of records from the names of their fields."""
     for path in RULES:
         with subtests.test(shown(path)):
             assert under(imports(path), SCREEN_DISK_CLOCK) == set()
-            assert not {"open", "print", "input", "exec", "eval", "compile", "__import__", "breakpoint"} & set(
-                calls(path)
-            )
+            called = set(calls(path)) - ({"exec"} if path.name == "records.py" else set())
+            assert not {"open", "print", "input", "exec", "eval", "compile", "__import__", "breakpoint"} & called
             assert not {"sys.stdout", "sys.stderr", "os.environ"} & set(attributes(path))
 
 

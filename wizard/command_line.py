@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from wizard.ending import TOLD_TO_STOP, flush_or_forget, say
-from wizard.pixels.asking import CHOICES, SETTING, Asked, worth_asking
 
 if TYPE_CHECKING:
     from rules.judging.judge import Judged
@@ -81,6 +80,8 @@ def _open(given: list[str]) -> int:
 
 
 def _picture_option(parser: argparse.ArgumentParser) -> None:
+    from wizard.pixels.asking import CHOICES, SETTING
+
     setting = os.environ.get(SETTING, "")
     parser.add_argument(
         "--picture", choices=CHOICES, default=setting if setting in CHOICES else "",
@@ -115,6 +116,8 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
+    from wizard.pixels.asking import Asked, worth_asking
+
     gc.disable()  # loading and building the first page make much and drop little; looking for it only delays them
     with Asked(ask=worth_asking(os.environ, picture)) as asked:
         from wizard.running import run  # the answers come while this is loaded
@@ -152,7 +155,10 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
-    for name in files:
+    for number, name in enumerate(files):
+        if number == 1:  # what the program itself is made of is never garbage
+            gc.freeze()
+            gc.enable()
         if isinstance(read := judged_file(name), str):
             reports.append(unreadable(printable(name), read))
             complain(read)
@@ -169,7 +175,6 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             reports.append(as_data(judged, printable(name)))
         else:
             print("\n".join(report_lines(judged, name)), end="\n\n")
-        gc.enable()
     if as_json:
         # An object a line: readable enough, and many times faster to write than indented text.
         print("[\n" + ",\n".join(json.dumps(report, ensure_ascii=False) for report in reports) + "\n]")

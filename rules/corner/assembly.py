@@ -1,12 +1,12 @@
 """Whether a bolt goes in and a tool reaches it: each swept straight along the bolt's axis against what stands fixed. mm."""
 
 from collections.abc import Collection, Iterable, Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from math import cos, pi, radians, sin
 from typing import Literal
 
 from rules.corner.part import Part
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, cross, plus, times
 from rules.solids.gap import nearer
 from rules.solids.shapes import Cylinder, Rod, Shape, solid

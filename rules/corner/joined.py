@@ -1,11 +1,11 @@
 """Which pieces are joined to which, and how far each is from touching what it stands on. mm."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from rules.corner.part import Foot, Part
 from rules.corner.room import still_gap
+from rules.measure.records import dataclass
 from rules.measure.vectors import plus, times
 from rules.solids.gap import Solid, nearer
 from rules.solids.pieces import Hull

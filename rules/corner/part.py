@@ -4,10 +4,11 @@ Frame of the left wheel: x forward, y outboard, z up; origin on the ground under
 centre. Every part is where it stands at ride height with the wheels straight. mm.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from typing import Annotated, Literal, NamedTuple
 
 from rules.graph.declare import Role, Waiting
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector
 from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid

@@ -4,7 +4,6 @@ It is drawn where its corner is known, in the one view that shows it in its true
 """
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from math import atan2, ceil, cos, dist, pi, radians, sin
 from typing import Literal
 
@@ -13,6 +12,7 @@ from rules.drawn.views import FROM_ABOVE, FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.reader import Known, Name, Size, answer, name, reads
 from rules.measure.display import show
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector
 from rules.motion.points import UprightPoints
 from rules.sheet.pivots import SpringOn

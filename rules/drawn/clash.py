@@ -1,13 +1,13 @@
 """The two parts that stand in one another or come too near, as a picture of the corner shows them. mm."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import hypot
 
 from rules.corner.fixed import Overlaps, overlap_verdict
 from rules.corner.room import BetweenTwo, Moves, Room
 from rules.corner.words import inside
 from rules.judging.reader import reads
+from rules.measure.records import dataclass
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, plus
 

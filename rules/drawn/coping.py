@@ -5,7 +5,6 @@ The cut is where that line along the tube first meets the other body: the standa
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from math import acos, asin, cos, pi, radians, sin, sqrt, tan
 
 from rules.corner.part import Part
@@ -13,6 +12,7 @@ from rules.drawn.corner_parts import parts_of
 from rules.judging.judge import Judged
 from rules.judging.reader import reads
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from rules.measure.vectors import cross, dot, minus, plus, times, unit
 from rules.sheet.upright import ArmForm, Beam
 from rules.solids.shapes import Cylinder, Prism, Rod

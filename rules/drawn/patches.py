@@ -5,12 +5,12 @@ Outlines run counter-clockwise.
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from functools import cached_property, lru_cache
 from itertools import pairwise
 from math import acos, ceil, cos, hypot, pi, sin
 
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 
 EdgeLine = tuple[Point, ...]
 """Points joined by straight lines; closed where it ends as it begins."""

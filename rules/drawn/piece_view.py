@@ -1,7 +1,6 @@
 """One cut piece on its sheet: outline to scale, centre lines, holes by letter, marks to scribe, overall sizes."""
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from math import atan, atan2, cos, hypot, pi, radians, sin
 
@@ -13,6 +12,7 @@ from rules.drawn.pieces import TO_THE_FRONT, Profile
 from rules.drawn.reductions import REDUCTIONS
 from rules.measure.belt import arcs
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 
 _LANE = 8.0
 

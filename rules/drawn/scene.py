@@ -4,11 +4,11 @@ A point is (offset, height): the offset from the tyre centre plane, outboard pos
 and the height above the ground.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
 from rules.drawn.patches import EdgeLine, Patch
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 
 PartDrawn = Literal[
     "tyre", "rim", "rotor", "caliper", "hub", "plate", "frame", "shock", "arm", "tie rod", "pivot", "axis", "gap", "ground",

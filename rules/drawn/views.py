@@ -3,9 +3,8 @@
 Axes are those of the corner: x forward, y outboard, z up, left wheel. A view's own origin falls on the picture's.
 """
 
-from dataclasses import dataclass
-
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, times, unit
 from rules.motion.points import FORWARD, OUTBOARD, UP
 from rules.solids.space import Motion

@@ -3,7 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from functools import cache
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
@@ -25,6 +25,7 @@ from rules.measure.quantity import (
     parse,
     plain_number_text,
 )
+from rules.measure.records import dataclass
 from rules.measure.rim_marks import RIM_READERS
 from rules.measure.said import in_units
 from rules.measure.section_marks import section_outside

@@ -7,13 +7,13 @@ receives the word itself.
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from functools import cache, cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
 from rules.graph.results import Verdict
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.said import capital, in_units
 from rules.tables.sources import Cited, Grade, Source, cited, several, weakest
 

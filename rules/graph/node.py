@@ -1,13 +1,13 @@
 """One value or check of the graph with its inputs looked up, and the order to work them out in."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from functools import cached_property
 from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from rules.graph.annotations import GraphError
 from rules.graph.declare import Member, words_of
+from rules.measure.records import dataclass
 
 
 class Input(NamedTuple):

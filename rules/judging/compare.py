@@ -1,7 +1,6 @@
 """Two sheets side by side, or one before and after: entries that differ, figures that moved, verdicts that changed."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from math import isclose
 from typing import Any
 
@@ -10,6 +9,7 @@ from rules.judging.judge import Finding, Judged, label, shown
 from rules.judging.reader import Name, answer
 from rules.judging.trade import trade
 from rules.measure.display import published
+from rules.measure.records import dataclass
 from rules.sheet import FIELDS
 
 CLOSE = 1e-9

@@ -1,10 +1,10 @@
 """What every part of the corner carries, case by case, as an aligned table in plain text."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, size
 from rules.strength.corner_loads import CaseLoads, CornerLoads
 

@@ -1,8 +1,7 @@
 """What one check says of a sheet, in words."""
 
-from dataclasses import dataclass
-
 from rules.graph.results import Group, Verdict
+from rules.measure.records import dataclass
 from rules.tables.sources import Grade
 
 

@@ -2,7 +2,7 @@
 
 from collections import Counter
 from collections.abc import Container, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 
 from rules.checks import FIRST, GROUP_OF
@@ -19,6 +19,7 @@ from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.said import capital, filled, in_units, worked_out, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE

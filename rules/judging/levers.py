@@ -5,7 +5,6 @@ A lever moves one entry, or some that only make sense together, such as both inn
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass
 from math import atan2, ceil, cos, floor, hypot, radians, sin
 from typing import Any
 
@@ -15,6 +14,7 @@ from rules.judging.reader import Name, answer, name, reads
 from rules.judging.trade import trade
 from rules.measure.display import show
 from rules.measure.quantity import INCH, KINDS, Units
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 from rules.sheet.choosable import (

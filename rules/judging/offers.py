@@ -1,7 +1,6 @@
 """What a sheet can offer for a question that is not answered: worked out, the same as another, or a start that fits."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from math import radians
 from typing import Any
 
@@ -12,6 +11,7 @@ from rules.judging.usual import usual_range
 from rules.measure.display import in_a_sentence, show
 from rules.measure.marks import TyreMark
 from rules.measure.quantity import INCH, KINDS, Units
+from rules.measure.records import dataclass
 from rules.measure.section_marks import read_section
 from rules.sheet import FIELDS
 from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS

@@ -1,12 +1,12 @@
 """One change and what comes of it on this very sheet: what gets better, what worse, and what has to be bought."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from rules.graph.results import JUDGED, Verdict
 from rules.judging.judge import Finding, Judged
 from rules.judging.levers import as_typed
 from rules.judging.probe import RANK, Probe
+from rules.measure.records import dataclass
 from rules.sheet.choosable import bought_anew
 
 RED: tuple[Verdict, ...] = ("stop", "watch")

@@ -13,7 +13,6 @@ Where a table of names is the natural form, each is a `name("lower_pivot_height"
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from functools import wraps
 from types import UnionType
 from typing import Annotated, Any, Literal, TypeVar, Union, get_args, get_origin
@@ -22,6 +21,7 @@ from rules.graph.annotations import GraphError, hints_of, said_by
 from rules.graph.results import Estimate
 from rules.graph.worked import Worked
 from rules.judging.trade import trade
+from rules.measure.records import dataclass
 from rules.measure.units import Mm
 
 Known = Mapping[str, object]

@@ -1,7 +1,5 @@
 """The room between all parts of a corner as plain data: least first, and what cannot be judged yet."""
 
-from dataclasses import dataclass
-
 from rules.checks.corner.room import again_of
 from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
@@ -12,6 +10,7 @@ from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.reader import answer, name, of_role
 from rules.judging.trade import trade
+from rules.measure.records import dataclass
 from rules.measure.said import filled, in_units
 
 WITHIN = 60.0

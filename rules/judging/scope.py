@@ -1,9 +1,9 @@
 """What of a sheet was judged and how it stands, group by group: the words that go with every verdict of a whole sheet."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
 from rules.graph.results import GROUPS, JUDGED, WORST_FIRST, Group, Verdict
+from rules.measure.records import dataclass
 from rules.measure.said import capital
 
 

@@ -6,8 +6,9 @@ way beyond it. Only the outline's own straights and the ways from a disc's middl
 
 import math
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import lru_cache
+
+from rules.measure.records import dataclass
 
 Point = tuple[float, float]
 

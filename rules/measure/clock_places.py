@@ -2,11 +2,11 @@
 
 import math
 import re
-from dataclasses import dataclass
 from itertools import combinations
 
 from rules.measure.display import show
 from rules.measure.quantity import EntryError, Units, as_typed, parse, plain_number_text
+from rules.measure.records import dataclass
 
 LEAST_RADIUS, MOST_RADIUS = 20.0, 200.0
 """mm from the wheel's axis. Sane bounds, common practice, no source: half of those of a circle of mounting bolts."""

@@ -1,7 +1,6 @@
 """Marks that are stamped, moulded or spoken rather than measured: tyre sizes, bolt circles and threads."""
 
 import re
-from dataclasses import dataclass
 
 from rules.measure.coarse_threads import COARSE_PITCH, THREADS_PER_INCH
 from rules.measure.display import other, show
@@ -15,6 +14,7 @@ from rules.measure.quantity import (
     parse,
     plain_number_text,
 )
+from rules.measure.records import dataclass
 
 _OF = r"[-\s]*(?:lug|bolt|stud|hole)s?\b\s*(?:[x×-]|on\b)?"
 _AFTER_COUNT = re.compile(rf"\d{{1,2}}(?:\s*(?:[x×*/-]|on\b)|{_OF})\s*(.+)", re.IGNORECASE)

@@ -7,9 +7,9 @@ millimetres, plus where the wheel's mounting face is outboard of the middle, is 
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.measure.quantity import INCH, Units, as_typed, parse, plain_number_text
+from rules.measure.records import dataclass
 
 _FLANGE = r"(?P<flange>JJ?|JK|K|B)"
 _WIDTH = r"(?P<width>\d[\d ./,-]*?)\s*"

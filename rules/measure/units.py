@@ -4,8 +4,9 @@ A value's parameters and result are annotated with these types, and the graph co
 built: a function that takes millimetres where its producer returns radians is refused at once.
 """
 
-from dataclasses import dataclass
 from typing import Annotated, get_args
+
+from rules.measure.records import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,9 +1,9 @@
 """What moves the tie rods: rack, relay rod or one rod across, how far it goes, and how long the rod is."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from math import asin, copysign, cos, sqrt
 
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, minus, size
 from rules.motion.circle import PivotCircle
 from rules.motion.kinds import LinkageKind, StopOn

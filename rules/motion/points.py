@@ -4,10 +4,10 @@ Left wheel, axes of `rules`: x forward, y outboard, z up; origin on the ground u
 wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
-from dataclasses import dataclass
 from math import asin, atan, atan2, hypot, sqrt
 from typing import NamedTuple
 
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 
 FORWARD: Vector = (1.0, 0.0, 0.0)

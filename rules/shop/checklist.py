@@ -4,9 +4,9 @@ Text and tables only; files and paper are the wizard's.
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 
 from rules.judging.judge import Finding, Judged
+from rules.measure.records import dataclass
 from rules.shop.cautions import cautions
 from rules.shop.checklist_line import BLANK, NO_LONGER_ASKED, WELDER_SECTIONS, ChecklistLine
 from rules.shop.layout import layout

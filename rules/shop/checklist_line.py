@@ -1,9 +1,9 @@
 """One line of the shop checklist, and the sections that hold them."""
 
-from dataclasses import dataclass
 from typing import Literal
 
 from rules.judging.reader import name
+from rules.measure.records import dataclass
 
 LineKind = Literal["caution", "do", "measure", "hold", "settle", "torque"]
 

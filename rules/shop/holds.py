@@ -1,7 +1,8 @@
 """Where work stops until somebody signs: one list, with the same numbers and words on every paper."""
 
-from dataclasses import dataclass
 from typing import Literal
+
+from rules.measure.records import dataclass
 
 SignedOn = Literal["welding sheet", "helper's checklist"]
 

@@ -1,7 +1,6 @@
 """The parts list: every piece to cut, to buy and to bolt, by number, with how many a side, size, material and notes."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.corner.part import Part
 from rules.judging.judge import Judged, shown
@@ -9,6 +8,7 @@ from rules.judging.reader import name, reads
 from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.units import Mm
 from rules.motion.kinds import OuterPivotBolt, TieRodOuterBolt
 from rules.sheet.bolts import JointSide, ScrewedInto

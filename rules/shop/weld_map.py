@@ -1,10 +1,10 @@
 """The welds of an upright as a welder reads them: numbered, with symbol, sizes, preparation and the order of the runs."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import Known, answer, name, reads
+from rules.measure.records import dataclass
 from rules.sheet.upright import Beam
 from rules.sheet.welds import WELDS
 from rules.values.corner.joint_parts import LugGussets

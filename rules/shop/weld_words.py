@@ -5,12 +5,12 @@ each says which. None of them is a rule for fatigue.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import reads
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.units import Mm
 from rules.tables.fillet_size import least_leg
 

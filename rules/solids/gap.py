@@ -1,10 +1,10 @@
 """The exact gap between two solids. mm."""
 
-from dataclasses import dataclass
 from heapq import heappop, heappush
 from math import acos, dist, hypot, inf, pi
 from typing import NamedTuple
 
+from rules.measure.records import dataclass
 from rules.solids.hulls import STEPS, depth, distance
 from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
 from rules.solids.space import NOUGHT, Motion, Vector, cross, dot, minus, plus, size, times

@@ -3,10 +3,10 @@
 `solid` makes one or several of them ready to be moved and compared.
 """
 
-from dataclasses import dataclass
 from math import cos, pi, radians, sin, tan
 from typing import Protocol
 
+from rules.measure.records import dataclass
 from rules.solids.gap import Solid
 from rules.solids.outline import Polygon, area, convex_pieces, edge_distance
 from rules.solids.pieces import Corner, Hull, Piece, Wedge

@@ -1,8 +1,8 @@
 """The vectors the solids are made of, and rigid motion. mm, radians."""
 
-from dataclasses import dataclass
 from math import cos, sin
 
+from rules.measure.records import dataclass
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times, unit
 
 __all__ = (

@@ -6,10 +6,10 @@ steps, so that no matrix is needed: the moment about the steering axis gives the
 the arm with the spring gives the other pivot; the sum of the forces gives the rest.
 """
 
-from dataclasses import dataclass
 from math import atan, radians, sin, tan
 
 from rules.graph.results import OutsideRange
+from rules.measure.records import dataclass
 from rules.measure.vectors import NOUGHT, Vector, cross, dot, minus, plus, size, times
 
 LEAST_SPACING = 1.0

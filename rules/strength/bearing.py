@@ -4,10 +4,10 @@ A hub unit is two rows on one short stub, and the tyre levers on it. The catalog
 no lever: in a corner at 1 g it can be a quarter of what one row really carries. So each row is judged on its own.
 """
 
-from dataclasses import dataclass
 from math import cos, hypot, pi, sin
 
 from rules.graph.results import OutsideRange
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector
 from rules.tables.static_safety import RollingElement
 

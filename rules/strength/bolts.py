@@ -1,11 +1,11 @@
 """Bolts: how a group shares force and moment, how one stands pull and shear at once, and its torque. N, mm, MPa, N mm."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import hypot, inf, pi, sqrt
 
 from rules.graph.results import OutsideRange
 from rules.measure.closeness import CLOSENESS
+from rules.measure.records import dataclass
 from rules.measure.vectors import cross, minus
 
 SHEAR_OF_YIELD = 1 / sqrt(3)

@@ -4,8 +4,7 @@ Axes as everywhere in `rules`, left wheel: x forward, y outboard, z up; origin o
 below the wheel centre. Points in mm, forces in N, moments in N mm.
 """
 
-from dataclasses import dataclass
-
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector
 
 

@@ -7,10 +7,10 @@ so a braking multiple above 1 presses the wheel down as much: the car stands on 
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from math import cos, hypot, radians, sin
 from typing import Literal
 
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, minus, plus, times
 from rules.strength.balance import Joints, Linkage, joints, moment_of
 from rules.strength.corner_loads import CaseLoads, Places, SpringArm

@@ -6,10 +6,10 @@ At its end the beam carries nothing yet; over an end length all its share of wha
 runs: its pull, its own bending and shear, and its twist.
 """
 
-from dataclasses import dataclass
 from math import hypot, sqrt
 from typing import NamedTuple
 
+from rules.measure.records import dataclass
 from rules.measure.vectors import cross, plus
 from rules.strength.section import Section
 from rules.strength.stress import SectionLoads

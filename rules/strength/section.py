@@ -4,12 +4,12 @@ A section lies across a part. Its width runs along u, its depth along v, with v 
 the same on both sides of the line u = 0, so there is no product of inertia. mm throughout.
 """
 
-from dataclasses import dataclass
 from math import hypot, log, pi
 
 from rules.graph.results import OutsideRange
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 
 LEAST_INSIDE_RADIUS = 0.25
 """Radius counted in the inside corner of a closed beam, in walls, where it is less or not known. Twist crowds into that

@@ -7,9 +7,8 @@ by where it stands along that tube. Each leg is then a beam on three points. Wha
 plane is not in it. Source: statics. All of it goes with the joint's force, so an arm is worked out once for many loads.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.results import OutsideRange
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.strength.balance import LEAST_LEG_ANGLE
 from rules.strength.corner_loads import SpringArm

@@ -3,10 +3,10 @@
 mm, MPa, N, N mm.
 """
 
-from dataclasses import dataclass
 from math import pi, sqrt
 
 from rules.graph.results import OutsideRange
+from rules.measure.records import dataclass
 
 WIDEST = 0.85
 """Width of the arm over the wall's up to which its yield lines, and not its edges, say what it holds."""

@@ -1,9 +1,9 @@
 """Which part is the weakest: every safety factor of a judged sheet, worst first."""
 
 from collections.abc import Container, Mapping
-from dataclasses import dataclass
 
 from rules.measure.closeness import more_than
+from rules.measure.records import dataclass
 from rules.strength.margin import CountedOn, Margin
 
 CHEAP_AND_VISIBLE = frozenset({"tie rod", "steering arm"})

@@ -9,12 +9,12 @@ same, Table 9-4, and AISC 360-16 Table J2.5 and clause J4.2; sizes, AISC 360-16 
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import cos, pi, sin, sqrt
 
 from rules.graph.results import OutsideRange
 from rules.measure.closeness import reaches
 from rules.measure.quantity import INCH
+from rules.measure.records import dataclass
 from rules.measure.vectors import Vector
 
 THROAT = 0.707

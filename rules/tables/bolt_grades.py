@@ -7,12 +7,12 @@ follows from its greatest hardness (SAE J429 Rockwell, ISO 898-1 Vickers) by the
 memory: a thread that is to outlive the bolt has to outlive that one.
 """
 
-from dataclasses import dataclass
 from typing import Literal, get_args
 
 from rules.measure.closeness import reaches
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
+from rules.measure.records import dataclass
 from rules.tables.electrodes import KSI
 
 BoltGrade = Literal["grade 2", "grade 5", "grade 7", "grade 8", "8.8", "10.9", "12.9"]

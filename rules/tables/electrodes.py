@@ -5,8 +5,9 @@ maker's table quotes it (ER70S-2 and ER70S-6 not below 70 / 58 ksi); AWS A5.28 f
 tables give E60 as 62 / 50 and E70 as 70 / 57 ksi: the class number is what design rules use, and it is what stands here.
 """
 
-from dataclasses import dataclass
 from typing import Literal
+
+from rules.measure.records import dataclass
 
 KSI = 6.894757
 """MPa in a thousand pounds a square inch."""

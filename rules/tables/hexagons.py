@@ -4,10 +4,10 @@ From memory: ISO 4014 (heads) and ISO 4032 (nuts) for metric threads, ASME B18.2
 B18.2.2 (hex nuts) for inch threads; greatest heights. Flange heads and lock nuts are larger: those want measuring.
 """
 
-from dataclasses import dataclass
 from math import cos, radians
 
 from rules.measure.quantity import INCH
+from rules.measure.records import dataclass
 
 ISO = {
     5.0: (8.0, 3.5, 4.7), 6.0: (10.0, 4.0, 5.2), 8.0: (13.0, 5.3, 6.8), 10.0: (16.0, 6.4, 8.4), 12.0: (18.0, 7.5, 10.8),

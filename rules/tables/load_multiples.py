@@ -17,9 +17,9 @@ and lecture slides are common practice: anyone can read them, but they are neith
   tyre's edge for a car of 625 lb, which is 2.56 times a quarter of it.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
+from rules.measure.records import dataclass
 from rules.tables import sources
 from rules.tables.sources import Cited
 

@@ -6,9 +6,9 @@ nearest metal with a row, which is said. A published minimum for normalised 4130
 here: the certificate's figure is asked for.
 """
 
-from dataclasses import dataclass
 from typing import Literal
 
+from rules.measure.records import dataclass
 from rules.tables import sources
 from rules.tables.electrodes import KSI
 from rules.tables.sources import Source

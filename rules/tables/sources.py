@@ -8,8 +8,10 @@ what is not in it with `saying`.
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Literal
+
+from rules.measure.records import dataclass
 
 Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 Read = Literal["the text", "an abstract", "a quotation", "memory"]

@@ -5,7 +5,8 @@ there, exactly as it was typed; what was undone is kept until something else is 
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+
+from rules.measure.records import dataclass
 
 Entries = Mapping[str, object]
 """Every entry by dotted name, as typed; those that are empty are not there."""

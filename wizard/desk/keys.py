@@ -1,9 +1,10 @@
 """Keys, declared once: what is pressed, what it does, and how the key line, help and the page of all keys print it."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from textual.binding import Binding, BindingType
+
+from rules.measure.records import dataclass
 
 PRINTED = {
     "escape": ("Escape", "Esc"), "enter": ("Enter", "Enter"), "tab": ("Tab", "Tab"), "delete": ("Delete", "Delete"),

@@ -1,12 +1,12 @@
 """The wizard's pages in order, and what each still needs, in words."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from functools import cache
 
 from rules.graph.asking import AskedField, Step
 from rules.judging.judge import Judged
 from rules.judging.scope import groups_judged
+from rules.measure.records import dataclass
 from rules.sheet import FIELDS, STEPS
 from rules.sheet.arranged import ASIDE, BESIDE, PAPERS
 from rules.sheet.caliper import Caliper

@@ -5,10 +5,10 @@ import os
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Literal
 
+from rules.measure.records import dataclass
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
 

@@ -4,13 +4,13 @@ import re
 import textwrap
 import unicodedata
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from itertools import groupby, zip_longest
 from typing import Literal
 
 from rules.graph.asking import printable
 from rules.judging.judge import Judged, shown
 from rules.judging.reader import name
+from rules.measure.records import dataclass
 from rules.shop.checklist import (
     BLANK,
     NO_LONGER_ASKED,

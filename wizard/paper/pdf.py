@@ -7,12 +7,12 @@ Pages are recorded first and written last, so that each can say "page 3 of 7".
 import io
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
 from math import ceil, cos, radians, sin, tan
 from typing import Any, Literal
 
 from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from wizard.paper.archive import save_to_keep
 from wizard.paper.lettering import POINT, WORDS, drawable, evenly, fonts, line_height, shortened, text_width, wrap
 from wizard.paper.papers import PAPERS, paper_size

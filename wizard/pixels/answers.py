@@ -6,8 +6,9 @@ xterm's number of colours and largest picture; `APC G ... ; OK ST`, kitty's grap
 """
 
 import re
-from dataclasses import dataclass
 from typing import Literal
+
+from rules.measure.records import dataclass
 
 Cell = tuple[int, int]
 """Width and height of a character cell, pixels."""

@@ -2,7 +2,6 @@
 
 import math
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from functools import partial
 from itertools import pairwise
 from typing import TYPE_CHECKING
@@ -10,6 +9,7 @@ from typing import TYPE_CHECKING
 from rules.drawn.patches import Patch, circle
 from rules.drawn.scene import Body, Circle, Dimension, Item, Label, Line, Mark, PartDrawn, Polyline, Scene, Style
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from wizard.pixels.answers import Cell
 
 if TYPE_CHECKING:

@@ -6,13 +6,13 @@ cell and gives it its colour.
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 
 from rules.drawn.patches import Patch
 from rules.drawn.scene import Box, PartDrawn, Style
 from rules.measure.outline import Point
+from rules.measure.records import dataclass
 from wizard.desk.drawing_styles import DrawingStyle
 
 TWICE_AS_HIGH = 2.0

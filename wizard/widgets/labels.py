@@ -1,8 +1,9 @@
 """Where the words of a picture go: beside what they name, never over each other, never over a line."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from textwrap import wrap
+
+from rules.measure.records import dataclass
 
 _REACH = 2
 """Rows a label may stand above or below what it names."""

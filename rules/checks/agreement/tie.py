@@ -6,7 +6,6 @@ be, and the program asks: watch, until the builder confirms the first of them as
 """
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
 from math import inf, isfinite
 from typing import Any, Literal
 
@@ -16,6 +15,7 @@ from rules.graph.results import DoesNotApply, Judgement, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.measure.marks import Thread
+from rules.measure.records import dataclass
 from rules.measure.said import either
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed

@@ -3,13 +3,12 @@
 What is common to all stands once, with the least factor of the group: `rules/checks/strength/gives_first.py`.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.bands import Limits, figure
 from rules.graph.declare import Member, check
 from rules.graph.results import Judgement, Verdict
 from rules.measure.closeness import reaches
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.said import capital
 from rules.strength.margin import ClampSafetyFactor, Margin, SafetyFactor, told
 from rules.tables import sources

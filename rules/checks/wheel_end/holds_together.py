@@ -1,10 +1,9 @@
 """Does it stay in one piece: hub, joints and their bolts."""
 
-from dataclasses import dataclass
-
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, NewtonMetre
 from rules.sheet.hub import HeldTogetherBy
 from rules.sheet.pivots import PivotKind, Shear

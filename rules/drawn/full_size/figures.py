@@ -1,12 +1,11 @@
 """Figures as they stand beside a dimension line, in the units of the sheet."""
 
-from dataclasses import dataclass
-
 from rules.graph.results import Estimate
 from rules.judging.judge import Judged
 from rules.judging.reader import Name
 from rules.measure.display import show, tape
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.sheet import Sheet
 from rules.shop.named_sizes import as_named
 

@@ -1,10 +1,10 @@
 """The words that go with a full-size drawing: what it is, its figures, and what is missing."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
 
 from rules.judging.judge import Judged
 from rules.judging.reader import Name, answer, is_known, name
+from rules.measure.records import dataclass
 from rules.sheet import FIELDS
 from rules.sheet.glossary import reworded
 from rules.shop.checklist_line import BLANK

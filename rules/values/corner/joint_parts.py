@@ -1,6 +1,5 @@
 """The outer joints: their housings, the lugs and bolts that hold them, steering arm and tie-rod end."""
 
-from dataclasses import dataclass
 from math import copysign, hypot, isclose, sqrt
 
 from rules.corner.part import AnyPart, Foot, MovesWith, Part
@@ -8,6 +7,7 @@ from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.marks import Thread
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, Ratio
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.joints import bolt_direction

@@ -11,11 +11,11 @@ trail and k the axis direction (-tan castor, -tan inclination, 1) / N:
 The textbook form, which holds the contact fixed to the upright and uses the offset at the ground, gives about half.
 """
 
-from dataclasses import dataclass
 from math import cos, hypot, radians, sin, sqrt, tan
 
 from rules.graph.declare import value
 from rules.measure.quantity import GRAVITY
+from rules.measure.records import dataclass
 from rules.measure.units import Kg, Mm, NewtonMetre, Rad
 from rules.tables import sources
 

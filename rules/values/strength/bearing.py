@@ -6,13 +6,13 @@ Ratings and donor belong to the hub step, which every build fills in, so they as
 asked for nothing here applies, and nothing rests on `part_loads`, which would wait.
 """
 
-from dataclasses import dataclass
 from math import degrees
 
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange, Waits
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.units import Kg, Mm, Newton, Rad, Ratio
 from rules.measure.vectors import Vector, plus, times
 from rules.sheet.welds import PadsStand

@@ -3,13 +3,12 @@
 Nothing here applies while none of the entries a part needs is answered.
 """
 
-from dataclasses import dataclass
-
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply
 from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, MPa, NewtonMetre
 from rules.measure.vectors import size
 from rules.sheet.pivots import PivotKind, Shear

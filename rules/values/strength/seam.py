@@ -1,12 +1,12 @@
 """How close the seam that joins beam and plate is to giving: along it, and where it brings the beam in at the beam's ends."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from itertools import pairwise
 from math import sqrt
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Waits
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, MPa, Share
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import SafetyFactor

@@ -5,7 +5,6 @@ the hub, is held by that section. Nothing here applies while none of the entries
 """
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from math import inf
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots
@@ -19,6 +18,7 @@ from rules.measure.outline import (
     plate_outline,
 )
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.said import worked_out
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, minus, plus

@@ -1,12 +1,11 @@
 """How close a flat wall of the beam is to giving, under the steering arm or a pivot's lugs that are welded to its middle."""
 
-from dataclasses import dataclass
-
 from rules.graph.asking import need
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
 from rules.sheet.upright import ArmForm, Beam

@@ -1,6 +1,5 @@
 """Where the hub's mounting bolts stand about the wheel's axis: the one place that says so, for plate, strength and drawings."""
 
-from dataclasses import dataclass
 from itertools import combinations, pairwise
 from math import atan2, cos, dist, hypot, sin, tau
 
@@ -8,6 +7,7 @@ from rules.graph.declare import value
 from rules.graph.results import OutsideRange, Waits
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.outline import Point, circle_places, hub_bolt_places
+from rules.measure.records import dataclass
 from rules.measure.units import Mm, Rad
 from rules.tables import sources
 from rules.values.optional_step import whole
