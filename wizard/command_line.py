@@ -152,6 +152,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
     from rules.judging.report import as_data, unreadable
+    from wizard.check_lines import report_lines
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
@@ -213,53 +214,6 @@ def fault_lines(judged: "Judged", sheet_file: "SheetFile") -> list[str]:
 def _as_written(entry: object) -> str:
     text = str(entry).lower() if isinstance(entry, bool) else f'"{entry}"' if isinstance(entry, str) else f"{entry!r}"
     return text if len(text) <= 60 else f"{text[:57]}..."
-
-
-def report_lines(judged: "Judged", name: str) -> list[str]:
-    """A judged sheet for people: what is wrong first, then what is missing, then what is good."""
-    from rules.graph.asking import printable
-    from rules.judging.banding import banded
-    from rules.judging.judge import and_list
-    from rules.judging.search import nearest_key
-    from rules.judging.weakest_part import factor_table
-
-    lines = [f"{printable(name)}: {judged.sheet.title or 'no title'}"]
-    for finding in judged.findings:
-        if finding.verdict in ("stop", "watch", "waiting"):
-            lines += wrapped(f"{finding.verdict.upper():<8}", f"{finding.title} ({finding.check}). {finding.text}")
-            if finding.change:
-                lines += wrapped(f"{'':<8}", f"To change: {finding.change}")
-    for finding in judged.findings:
-        if finding.verdict == "shown" and finding.check not in banded():
-            lines += wrapped("SHOWN   ", finding.text)
-    if parts := factor_table(judged):
-        lines += ["STRENGTH: factor on the worst load of each part, and the same on yield where that is known"]
-        lines += [f"        {row}" for row in parts]
-    for verdict in ("good", "not judged", "does not apply"):
-        titles = [finding.title for finding in judged.findings if finding.verdict == verdict]
-        if titles:
-            lines += wrapped(f"{verdict.upper()}: ", "; ".join(titles) + ".")
-    if judged.asks_about:
-        lines += wrapped("AS IT IS? ", f"{and_list(judged.asks_about)}. Confirm each in the wizard, or mend it.")
-    if judged.sheet.confirmed:
-        lines += wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
-    if judged.missing:
-        lines += wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
-    for name in judged.sheet.unknown:
-        near = nearest_key(name)
-        meant = f"; did you mean {near}?" if near else "."
-        lines += wrapped("KEPT:   ", f"{printable(name)} is no entry of a sheet{meant}")
-    if any(finding.verdict in ("stop", "watch") for finding in judged.findings):
-        lines += wrapped("To mend: ", "`buildsheet fix` with this file looks for changes that help.")
-    lines += wrapped("Verdict: ", f"{judged.verdict}. {judged.scope} This informs a builder; it does not certify.")
-    return lines
-
-
-def wrapped(start: str, text: str) -> list[str]:
-    """A text after its start, over lines of 96 columns."""
-    import textwrap
-
-    return textwrap.wrap(text, 96, initial_indent=start, subsequent_indent=" " * 8, break_on_hyphens=False)
 
 
 def _explain(given: list[str]) -> int:
@@ -340,6 +294,8 @@ def _schema(what: str, *, asked_for: bool) -> int:
 
 
 def _entry_lines(what: str, entry: dict[str, Any]) -> list[str]:
+    from wizard.check_lines import wrapped
+
     if what == "fields":
         empty = ", may stay empty" if entry["may_be_empty"] else ""
         choices = f": {', '.join(entry['choices'])}" if entry["choices"] else ""

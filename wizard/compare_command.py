@@ -8,7 +8,8 @@ from typing import Any
 from rules.graph.asking import printable
 from rules.judging.compare import Comparison, Differs, compare
 from rules.judging.judge import Judged
-from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file, wrapped
+from wizard.check_lines import wrapped
+from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file
 
 
 def run(given: list[str]) -> int:

@@ -10,7 +10,8 @@ from rules.judging.proposal_words import as_data, change_words, no_offer_words, 
 from rules.judging.proposals import Looked, in_trouble, look_for_each
 from rules.judging.search import names_like, nearest
 from rules.judging.trade import trade
-from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file, wrapped
+from wizard.check_lines import wrapped
+from wizard.command_line import NO_STOP, STOP, UNREADABLE, complain, fault_lines, judged_file
 
 
 def run(given: list[str]) -> int:

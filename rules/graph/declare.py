@@ -149,10 +149,11 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
-    if not member or not any(placeholder in name for placeholder in member):
+    if not member:
         return name
-    words = {placeholder: word for placeholder, word in member.items() if placeholder in name and word.isidentifier()}
-    return "_".join(words.get(part, part) for part in name.split("_"))
+    return "_".join(
+        [member[part] if part in member and member[part].isidentifier() else part for part in name.split("_")]
+    )
 
 
 def words_of(member: Member) -> dict[str, str]:

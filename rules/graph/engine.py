@@ -31,6 +31,9 @@ from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
 
+MOST_KEPT = 64
+"""Sets of changed answers of which it is kept what rests on them."""
+
 
 class Graph:
     """Every value in working order, and every check, over the fields of a sheet."""
@@ -92,6 +95,7 @@ class Graph:
         self._needs: dict[str, tuple[str, ...]] = {}
         self._needs_set: dict[str, frozenset[str]] = {}
         self._fields_of: dict[str, tuple[str, ...]] = {}
+        self._resting: dict[frozenset[str], tuple[tuple[Node, ...], tuple[Node, ...]]] = {}
         self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
 
     def in_role(self, role: str) -> tuple[str, ...]:
@@ -122,6 +126,24 @@ class Graph:
         if name not in self._needs_set:
             self._needs_set[name] = frozenset(self.needs(name))
         return not self._needs_set[name].isdisjoint(changed)
+
+    def _resting_on(self, changed: frozenset[str]) -> tuple[tuple[Node, ...], tuple[Node, ...]]:
+        """The values, in working order, and the checks that rest on any of these names, or answer one while nobody has.
+
+        Somebody who types changes the same answer at every key, so that the last few are kept.
+        """
+        if changed not in self._resting:
+            if len(self._resting) >= MOST_KEPT:
+                self._resting.clear()
+            self._resting[changed] = (
+                tuple(
+                    node
+                    for name, node in self.values.items()
+                    if self._rests_on(name, changed) or node.note.stands_for in changed
+                ),
+                tuple(node for name, node in self.checks.items() if self._rests_on(name, changed)),
+            )
+        return self._resting[changed]
 
     def worked_again(self, field_names: Iterable[str], *names: str) -> tuple[str, ...]:
         """The values that rest on any of these fields, among those that these values or checks rest on; no names: among all."""
@@ -172,19 +194,20 @@ class Graph:
             worked.forget(name)
         worked.known.update((name, answers[name]) for name in changed if name in answers)
         now = set() if before.leaves <= worked.leaves else before.put_off
-        moved = changed.copy()
-        for name, node in self.values.items():
-            question = node.note.stands_for
+        moved, given_anew = set(changed), frozenset(changed)
+        resting, resting_checks = self._resting_on(given_anew)
+        for node in self.values.values() if now else resting:
             # What waits may wait for what a value farther below waits for.
-            waits_anew = name in before.waits and self._rests_on(name, changed)
-            if name in now or question in changed or waits_anew or not moved.isdisjoint(node.origins):
+            waits_anew = node.name in before.waits and self._rests_on(node.name, given_anew)
+            stands_in = node.note.stands_for in given_anew
+            if node.name in now or stands_in or waits_anew or not moved.isdisjoint(node.origins):
                 self._ask_anew(node, before, worked, moved)
         asked = {
-            name
-            for name, node in self.checks.items()
-            if name in now
+            node.name
+            for node in (self.checks.values() if now else resting_checks)
+            if node.name in now
             or not moved.isdisjoint(node.origins)
-            or (self._rests_on(name, changed) and _looks_further(name, before))
+            or (self._rests_on(node.name, given_anew) and _looks_further(node.name, before))
         }
         for name in asked:
             worked.forget(name)

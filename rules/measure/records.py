@@ -62,13 +62,13 @@ def _refuse(record: Any, name: str, *_: object) -> NoReturn:
 
 
 def _init(record: type) -> Method:
-    """Takes what each field is given, or its default, sets it, and calls `__post_init__` where there is one."""
+    """Takes what each field is given, or its default, sets it past the refusal, and calls `__post_init__` where there is one."""
     used: dict[str, Any] = {"NOT_GIVEN": dataclasses.MISSING}
     takes: dict[bool, list[str]] = {False: [], True: []}
     lines: list[str] = []
     for field in dataclasses.fields(record):
         name, set_it, default, make = field.name, f"set_{field.name}", f"default_{field.name}", f"make_{field.name}"
-        used |= {set_it: _setter(record, name), default: field.default, make: field.default_factory}
+        used |= {default: field.default, make: field.default_factory}
         has_default, has_factory = (one is not dataclasses.MISSING for one in (used[default], used[make]))
         if field.init:
             stands = f"={default}" if has_default else "=NOT_GIVEN" if has_factory else ""
@@ -78,16 +78,14 @@ def _init(record: type) -> Method:
             value = default if has_default else f"{make}()"
         else:
             continue
-        lines.append(f"{set_it}(self, {value})")
+        if slot := getattr(getattr(record, name, None), "__set__", None):
+            used[set_it] = slot
+            lines.append(f"{set_it}(self, {value})")
+        else:
+            lines.append(f"self.__dict__[{name!r}] = {value}")
     lines += ["self.__post_init__()"] if hasattr(record, "__post_init__") else []
     named = ["*", *takes[True]] if takes[True] else []
     return _function(record, "__init__", ["self", *takes[False], *named], lines or ["pass"], used)
-
-
-def _setter(record: type, name: str) -> Method:
-    """What sets a field of an object that refuses to be changed: its slot, where it has one."""
-    slot = getattr(record, name, None)
-    return getattr(slot, "__set__", None) or (lambda made, value: object.__setattr__(made, name, value))
 
 
 def _eq(record: type) -> Method:
@@ -113,7 +111,7 @@ def _repr(record: type) -> Method:
     names = [field.name for field in dataclasses.fields(record) if field.repr]
 
     def __repr__(self: Any) -> str:  # noqa: N807 - it becomes the method
-        return f"{type(self).__qualname__.rpartition('.')[2]}({', '.join(f'{one}={getattr(self, one)!r}' for one in names)})"
+        return f"{type(self).__qualname__}({', '.join(f'{one}={getattr(self, one)!r}' for one in names)})"
 
     return __repr__
 
