@@ -14,7 +14,7 @@ from sample_sheets import document, expected_file, sample, samples
 from tests.support.driving import Drive, TextOf, app_of, dealt_with, screen_of
 from tests.support.judging import judged_sample
 from tests.support.paper_reading import pages
-from wizard.command_line import report_lines
+from wizard.check_lines import report_lines
 from wizard.desk.pages import REVIEW
 from wizard.desk.session import Session
 from wizard.files.sheet_file import read

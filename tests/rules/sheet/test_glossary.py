@@ -26,7 +26,7 @@ from rules.sheet.glossary import (
 from rules.shop.checklist import checklist
 from rules.shop.motion_sheet import sections
 from tests.support.judging import judged_sample
-from wizard.command_line import report_lines
+from wizard.check_lines import report_lines
 
 ROOT = Path(__file__).resolve().parents[3]
 PAGES = ("README.md", "DEVELOPERS.md", "rules/checks/CATALOGUE.md", "wizard/wizard.svg", "wizard/moving.svg",
