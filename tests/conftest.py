@@ -5,6 +5,7 @@ No example has a time it must be done in, and none is drawn too slowly: a busy m
 
 import gc
 from collections.abc import Generator
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
@@ -28,3 +29,15 @@ def pytest_collection() -> Generator[None, object, object]:
         gc.collect()
         gc.freeze()
         gc.enable()
+
+
+LONG_PART = Path(__file__).with_name("long_part.txt")
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Mark the tests of the long part, before those that are not asked for are left out."""
+    listed = set(LONG_PART.read_text("utf-8").splitlines())
+    for item in items:
+        if item.nodeid.partition("[")[0] in listed:
+            item.add_marker("long")
