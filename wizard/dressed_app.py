@@ -1,10 +1,14 @@
 """How the wizard looks: its colours, and the style and view its pictures are drawn in, the same on every screen."""
 
 import os
+from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import replace
 from functools import cached_property
 from typing import Any
+
+from textual.dom import DOMNode
+from textual.widget import Widget
 
 from wizard import terminal
 from wizard.desk import recent
@@ -13,6 +17,7 @@ from wizard.endable_app import EndableApp
 from wizard.ending import Ending
 from wizard.look import DARK, LOOKS
 from wizard.pixels.answers import Able, Incoming
+from wizard.styles_kept import StylesKept
 
 
 class DressedApp(EndableApp):
@@ -26,12 +31,18 @@ class DressedApp(EndableApp):
         super().__init__(ending, incoming)
         self.close_up = False
         self.pixels = pixels
+        self._styles_kept: defaultdict[str, StylesKept] = defaultdict(StylesKept)
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:
             self.register_theme(look)
         if "TEXTUAL_THEME" not in os.environ:
             chosen = recent.look()
             self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
+
+    def _register(self, parent: DOMNode, *widgets: Widget, cache: Any = None, **place: Any) -> list[Widget]:
+        """New widgets: styled as those before them that stood alike."""
+        kept = self._styles_kept[self.theme] if cache is None else cache
+        return super()._register(parent, *widgets, cache=kept, **place)
 
     def new_picture(self) -> Any:
         """A picture in the style and view now chosen."""

@@ -1,6 +1,7 @@
 """All keys of a page, in words: to read, and to pick one from."""
 
 from collections.abc import Sequence
+from textwrap import wrap
 from typing import ClassVar
 
 from textual.app import ComposeResult
@@ -15,6 +16,8 @@ from wizard.widgets.lines import KeyLine
 
 COLUMN = 28
 """Cells of the keys' own column."""
+BESIDE, LEAST_ROOM = 5, 20
+"""Cells that the list takes for its edges, its scroll bar and the gap between the columns; and that the words get at least."""
 
 
 class AllKeysScreen(Screen[str | None]):
@@ -34,8 +37,16 @@ class AllKeysScreen(Screen[str | None]):
     def compose(self) -> ComposeResult:
         """A line for each key."""
         yield Static(plain("All keys of this page"), classes="heading", markup=False)
-        yield Items([Listed(name, _line(key), lambda key=key: _about(key)) for name, key in self._keys.items()])  # type: ignore[misc]
+        yield Items(self._listed())
         yield KeyLine(self.KEYS)
+
+    def on_resize(self) -> None:
+        """What does not fit in its line goes on below itself, not below the keys."""
+        self.query_one(Items).show(self._listed())
+
+    def _listed(self) -> list[Listed]:
+        room = max(LEAST_ROOM, self.app.size.width - COLUMN - BESIDE)
+        return [Listed(name, _line(key, room), lambda key=key: _about(key)) for name, key in self._keys.items()]  # type: ignore[misc]
 
     def on_mount(self) -> None:
         """The arrow keys move in the list."""
@@ -55,8 +66,11 @@ class AllKeysScreen(Screen[str | None]):
         self.dismiss(None)
 
 
-def _line(key: Key) -> Content:
-    return Content.assemble(plain(key.names.ljust(COLUMN), "bold"), plain(f" {key.does}"))
+def _line(key: Key, room: int) -> Content:
+    """A key's line. room: cells for what it does, in as many rows as that takes."""
+    first, *rest = wrap(key.does, room)
+    below = "".join(f"\n{' ' * COLUMN} {each}" for each in rest)
+    return Content.assemble(plain(key.names.ljust(COLUMN), "bold"), plain(f" {first}{below}"))
 
 
 def _about(key: Key) -> Content:

@@ -10,7 +10,7 @@ from textual.widgets import Input, Static
 
 from rules.judging.search import matches, names_like, title_of
 from rules.sheet.glossary import also_called
-from wizard.desk.keys import Key, bindings
+from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.pages import ASKED, PAGES, place_of
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain
@@ -47,7 +47,7 @@ class FindScreen(Screen[str | None]):
         yield Entry("", longest=60, id="search")
         yield Items(list(self._items("")))
         back, go, down, up = self.KEYS
-        yield KeyLine((back, go, (down, up)))
+        yield KeyLine((back, go, (down, up), ALL_KEYS))
 
     def on_mount(self) -> None:
         """Typing narrows the list."""

@@ -59,7 +59,8 @@ def _entry(name: str, shown_in: Units, bare: Units | None) -> Iterator[Content |
         [f"a bare number is {' or '.join(units)}{'' if bare else ', as the units of the sheet say'}"] if units else []
     )
     notes += [] if asked.needed else ["may stay empty"]
-    notes += [f"also called {other}" for other in also_called(asked.label)[:2]]
+    others = also_called(asked.label)[:2]
+    notes += [f"also called {' or '.join(others)}"] if others else []
     yield Content.assemble((asked.label, "bold"), "".join(f" · {note}" for note in notes))
     yield asked.how_in(shown_in)
     yield ""

@@ -118,7 +118,7 @@ class MotionScreen(Screen[None]):
             yield Graphs()
         named = {key.action: key for key in self.KEYS}
         both_ways = ((named["travel(1)"], named["travel(-1)"]), (named["lock(1)"], named["lock(-1)"]))
-        yield KeyLine((*self.KEYS[:2], *both_ways, named["play"], named["tables"], named["turn_over"]))
+        yield KeyLine((named["back"], *both_ways, named["play"], named["tables"], named["turn_over"], ALL_KEYS))
 
     @property
     def _judged(self) -> Judged:

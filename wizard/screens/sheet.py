@@ -1,6 +1,6 @@
 """The sheet: steps, form, verdicts and picture. Everything starts from here."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING, ClassVar
 
 from textual import events
@@ -9,6 +9,7 @@ from textual.containers import Horizontal, Vertical
 from textual.timer import Timer
 from textual.widgets import Static
 
+from rules.measure.quantity import Units
 from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, QUIT, Key, Shown, bindings
 from wizard.desk.pages import PAGES, REVIEW, first_unfinished, page_of
@@ -74,6 +75,7 @@ class SheetScreen(OpensOthers):
         self._at_rest: Timer | None = None
         # None of these is asked for with a query: at each key that takes long, and keeps a thousand pages that are gone.
         self._top, self._strip, self._steps, self._verdicts = TopLine(session), StepStrip(), StepList(), VerdictList()
+        self._key_line = KeyLine(self._keys())
         self._trouble = Static("", id="trouble", markup=False)
         self._picture: FrontView | None = None
         self._page: FormPage | Review | None = None
@@ -88,7 +90,7 @@ class SheetScreen(OpensOthers):
                 yield self._trouble
             with Vertical(id="side"):
                 yield self._verdicts
-        yield KeyLine(self._keys())
+        yield self._key_line
 
     def _keys(self) -> Sequence[Shown]:
         """On the pages of what moves, the moving picture stands where the picture stands on the others."""
@@ -153,6 +155,7 @@ class SheetScreen(OpensOthers):
         judged, self._side_owed = self.session.judged_so_far, False
         self._wait_for_rest(owed=not judged.whole)
         self._top.show()
+        self._key_line.show(self._keys())
         self._strip.show(stand := standings(judged), self.number)
         self._steps.show(stand, self.number)
         notes = [self.session.trouble or "", house_of(self).note, self.told]
@@ -170,8 +173,12 @@ class SheetScreen(OpensOthers):
 
     def _show_picture(self) -> None:
         if self._picture is not None:
-            judged = self.session.judged_so_far
-            self._picture.show(judged.worked.known, judged.shown_in, self._open_entry)
+            self._picture.show(*self._pictured)
+
+    @property
+    def _pictured(self) -> tuple[Mapping[str, object], Units, str]:
+        judged = self.session.judged_so_far
+        return judged.worked.known, judged.shown_in, self._open_entry
 
     @property
     def _open_form(self) -> FormPage | None:
@@ -203,6 +210,12 @@ class SheetScreen(OpensOthers):
             self._side_owed = True
             if not house_of(self).more_typed:
                 self.call_after_refresh(self._show_side)
+                self.call_later(self._work_ahead)
+
+    def _work_ahead(self) -> None:
+        """Between a key and the frame that shows its row nothing else is done: what follows is worked out then."""
+        if self._side_owed and not house_of(self).more_typed and self._picture is not None:
+            self._picture.prepare(*self._pictured)
 
     def _show_side(self) -> None:
         if self._side_owed:
@@ -261,7 +274,6 @@ class SheetScreen(OpensOthers):
             with self.app.batch_update():
                 await self.page.remove()
                 await middle.mount(self._page_widget())
-            self.query_one(KeyLine).show(self._keys())
         page = self.page
         if name and isinstance(page, FormPage):
             page.focus_on(name, walked=False)

@@ -39,7 +39,7 @@ class FieldPanel(LaidOutOnce):
         width, height = self.size
         shown = [line for part in self._parts() for line in wrapped(part, width)]
         if len(shown) > height > 0:
-            shown[height - 1] = shown[height - 1].truncate(width - len(MORE)) + plain(MORE, "$foreground 65%")
+            shown[height - 1] = shown[height - 1].truncate(width - len(MORE)).rstrip() + plain(MORE, "$foreground 65%")
         return Content("\n").join(shown[:height])
 
     def _parts(self) -> list[Content]:

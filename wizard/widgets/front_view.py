@@ -126,6 +126,8 @@ class FrontView(Drawn):
         self._field = ""
         self._drawn: tuple[object, tuple[Row, ...]] = (None, ())
         self._panels: tuple[Panel, ...] = ()
+        self._painted: tuple[Row, ...] | None = None
+        """What stood here before it was drawn anew, until that is painted."""
 
     @property
     def seen_from(self) -> PictureView:
@@ -137,12 +139,20 @@ class FrontView(Drawn):
 
         field: the open entry, whose parts are lit.
         """
+        self.prepare(known, units, field)
+        if self._painted is not None:
+            before, self._painted = self._painted, None
+            self.repaint(before)
+
+    def prepare(self, known: Mapping[str, object], units: Units, field: str = "") -> None:
+        """Draws the same, to be painted when it is shown."""
         if dict(known) == self._known and (units, field) == (self._units, self._field):
             return
-        before = self._drawn[1]
+        if self._painted is None:
+            self._painted = self._drawn[1]
         self._known, self._units, self._field = dict(known), units, field
         self._drawn = (None, ())
-        self.repaint(before)
+        self.rows()
 
     def rows(self) -> tuple[Row, ...]:
         """The drawing, made again only when something it depends on has changed."""

@@ -1,6 +1,7 @@
 """Keys declared once: what is bound is what is printed, on every screen."""
 
 import importlib
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -10,8 +11,8 @@ from textual.screen import Screen
 
 import wizard.screens
 from tests.support.driving import Drive, TextOf, app_of, burst, dealt_with, form_of, go_to, screen_of, until
-from wizard.desk.keys import Key
-from wizard.screens.all_keys import AllKeysScreen
+from wizard.desk.keys import APP, Key
+from wizard.screens.all_keys import COLUMN, AllKeysScreen
 from wizard.screens.find import FindScreen
 from wizard.screens.findings import FindingsScreen
 from wizard.screens.sheet import SheetScreen
@@ -54,7 +55,7 @@ def test_every_key_of_the_sheet_page_is_on_the_page_of_all_keys(drive: Drive, ha
         await pilot.press("ctrl+p")
         await dealt_with(pilot)
         assert isinstance(pilot.app.screen, AllKeysScreen)
-        listed = {item.line.plain for item in pilot.app.screen.query_one(Items)._items.values()}
+        listed = {" ".join(item.line.plain.split()) for item in pilot.app.screen.query_one(Items)._items.values()}
         for key in (*keys, *SheetScreen.KEYS):
             assert any(key.names in line and key.does in line for line in listed), key
         await pilot.press("ctrl+p")
@@ -80,6 +81,37 @@ def test_the_page_of_all_keys_is_named_on_the_sheet(drive: Drive, half_done: Pat
         assert "^p all keys" in last and "^f find" in last and "^q quit" in last
 
     drive(half_done, act)
+
+
+@pytest.mark.parametrize(("columns", "rows"), [(80, 24), (100, 30), (120, 40)])
+def test_what_a_key_does_goes_on_below_itself(
+    drive: Drive, half_done: Path, text_of: TextOf, columns: int, rows: int
+) -> None:
+    """Of every row of the list the keys' own column holds a key or nothing."""
+
+    async def act(pilot: Pilot[None]) -> None:
+        keys = [key.names for key in (*screen_of(pilot).keys, *APP)]
+        await pilot.press("ctrl+p")
+        _, *listed = text_of(app_of(pilot)).splitlines()
+        listed = listed[: next(number for number, line in enumerate(listed) if line.startswith("──"))]
+        assert len(listed) > 8
+        assert {line[: 1 + COLUMN].strip() for line in listed} - {*keys, ""} == set()
+
+    drive(half_done, act, size=(columns, rows), painted=True)
+
+
+@pytest.mark.parametrize("key", ["f2", "f5", "f9", "f10", "f12", "ctrl+f", "ctrl+l", "ctrl+r", "f1"])
+def test_every_screen_names_the_page_of_all_keys(
+    drive: Drive, moving_sheet: Callable[..., Path], text_of: TextOf, key: str
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press(key)
+        await pilot.pause()
+        assert "^p all keys" in text_of(app_of(pilot)).splitlines()[-1]
+        await pilot.press("ctrl+p")
+        assert isinstance(pilot.app.screen, AllKeysScreen)
+
+    drive(moving_sheet(), act)
 
 
 @pytest.mark.parametrize(

@@ -8,11 +8,13 @@ import pytest
 from textual.pilot import Pilot
 
 from rules.sheet.arranged import ONLY_WHERE
+from sample_sheets import sample
 from tests.support.driving import Drive, TextOf, app_of, form_of, go_to, screen_of, until
 from wizard.desk.pages import PAGES, REVIEW
 from wizard.screens.picture import PictureScreen
 from wizard.widgets.choice import Choice
 from wizard.widgets.entry import Entry
+from wizard.widgets.field_panel import FieldPanel
 from wizard.widgets.form import FormPage
 
 
@@ -134,3 +136,23 @@ def test_choice_shows_all_or_one(drive: Drive, half_done: Path) -> None:
         assert choice.render().plain.split("  ")[0] == "< [ball] >"
 
     drive(half_done, act)
+
+
+def test_where_a_row_s_panel_is_cut_one_space_and_three_dots_say_so(drive: Drive, tmp_path: Path) -> None:
+    path = tmp_path / "strength.toml"
+    path.write_bytes(sample("scree_ox_strength").read_bytes())
+
+    async def act(pilot: Pilot[None]) -> None:
+        shown: list[str] = []
+        for key in ("hub", "bolts", "welds"):
+            number = [page.key for page in PAGES].index(key)
+            await screen_of(pilot).turn_to(number)
+            for name in PAGES[number].fields:
+                form_of(pilot).focus_on(name)
+                await pilot.pause()
+                shown += str(pilot.app.screen.query_one(FieldPanel).render()).splitlines()
+        cut = [line for line in shown if line.endswith("…")]
+        assert len(cut) > 5
+        assert not [line for line in cut if line[-3:-1].count(" ") != 1]
+
+    drive(path, act, painted=True)

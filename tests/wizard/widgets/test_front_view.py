@@ -231,6 +231,29 @@ def test_what_changes_after_showing_is_not_seen_until_shown() -> None:
     in_app(view, act)
 
 
+def test_what_is_drawn_ahead_is_painted_when_it_is_shown(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Twice drawn ahead and back again: what differs from what stands on the screen, and nothing else."""
+    painted: list[tuple[object, ...]] = []
+
+    async def act(app: App[None]) -> None:
+        other = {**TYRES, "design_tyre_diameter": 700.0}
+        view = app.query_one(FrontView)
+        view.show(TYRES, "metric")
+        monkeypatch.setattr(view, "refresh", lambda *regions, **_: painted.append(regions))
+        view.show(other, "metric")
+        view.show(TYRES, "metric")
+        view.prepare(EVERYTHING, "metric")
+        view.prepare(other, "metric")
+        assert len(painted) == 2
+        view.show(other, "metric")
+        view.prepare(TYRES, "metric")
+        view.show(TYRES, "metric")
+        view.show(TYRES, "metric")
+        assert painted[2:] == painted[:2]
+
+    in_app(FrontView(), act)
+
+
 @pytest.mark.parametrize(
     ("field", "words"),
     [
