@@ -19,6 +19,7 @@ from rules.drawn.fixture_posts import post_plates
 from rules.drawn.other_views import VIEWS, PictureView, picture
 from rules.graph.ask import ask
 from rules.graph.node import Node
+from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
@@ -72,7 +73,15 @@ def asked(node: Node, trial: Worked) -> Any:
     ask(node, trial, False)
     if node.name in trial.crashed:  # what it then says is Python's, and another in each version
         return "cannot be asked so"
-    return [kept.get(node.name) for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)]
+    answered = (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)
+    return [*(kept.get(node.name) for kept in answered), *counted(trial.known.get(node.name), trial)]
+
+
+def counted(answer: Any, trial: Worked) -> Iterator[Any]:
+    """What only those follow who look for a change: how far inside good a judgement is, and its figure worked out again."""
+    for one in answer if isinstance(answer, tuple) else (answer,):
+        if isinstance(one, Judgement) and (one.in_hand is not None or one.again):
+            yield one.in_hand, one.again(trial.known) if one.again else None
 
 
 def answers(node: Node, worked: Worked) -> Iterator[Any]:
