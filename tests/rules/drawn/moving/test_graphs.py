@@ -16,7 +16,9 @@ class Front:
 
     bump, droop = 70.0, 50.0
 
-    def __init__(self, up: float = 1000.0, locks: int = LOCK_NOTCHES, travels: bool = True, steers: bool = True) -> None:
+    def __init__(
+        self, up: float = 1000.0, locks: int = LOCK_NOTCHES, travels: bool = True, steers: bool = True
+    ) -> None:
         """up: mm of travel, and locks: notches, from which on nothing reaches."""
         self.up, self.locks, self.travels, self.steers = up, locks, travels, steers
 
