@@ -19,6 +19,7 @@ from rules.drawn.fixture_posts import post_plates
 from rules.drawn.other_views import VIEWS, PictureView, picture
 from rules.graph.ask import ask
 from rules.graph.node import Node
+from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.judging.judge import Judged
 from rules.judging.trade import trade
@@ -34,11 +35,6 @@ SHARES = (0.4, 0.9, 1.12, 2.6, -1.0, 0.0)
 TWO_SHARES = (0.0, 0.4, 2.6)
 NEARLY_NOTHING = 0.5
 """In whatever unit: thin, short or light, but there, and less than one."""
-TOO_LONG = {
-    "line-read-twice", "plate_safety", "assembly-caliper-bolts", "rest_on_spring", "corner_room", "bump_rubber_touched",
-    "corner_loads",
-}  # fmt: skip
-"""They take longest, and are asked on whole sheets alone."""
 
 
 def number_like(was: float, now: float) -> float:
@@ -77,7 +73,15 @@ def asked(node: Node, trial: Worked) -> Any:
     ask(node, trial, False)
     if node.name in trial.crashed:  # what it then says is Python's, and another in each version
         return "cannot be asked so"
-    return [kept.get(node.name) for kept in (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)]
+    answered = (trial.known, trial.estimated, trial.waits, trial.not_here, trial.broken)
+    return [*(kept.get(node.name) for kept in answered), *counted(trial.known.get(node.name), trial)]
+
+
+def counted(answer: Any, trial: Worked) -> Iterator[Any]:
+    """What only those follow who look for a change: how far inside good a judgement is, and its figure worked out again."""
+    for one in answer if isinstance(answer, tuple) else (answer,):
+        if isinstance(one, Judgement) and (one.in_hand is not None or one.again):
+            yield one.in_hand, one.again(trial.known) if one.again else None
 
 
 def answers(node: Node, worked: Worked) -> Iterator[Any]:
@@ -117,14 +121,14 @@ def answers_by_choice(node: Node, worked: Worked) -> Iterator[Any]:
 @pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving", "fell_badger_finished_metric"])
 def test_what_each_function_answers_alone(name: str, snapshot: SnapshotAssertion) -> None:
     worked = judged_sample(name).worked
-    nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
+    nodes = (*trade().values.values(), *trade().checks.values())
     assert "\n".join(f"{node.name} {mark(list(answers(node, worked)))}" for node in nodes) == snapshot
 
 
 @pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving"])
 def test_what_each_function_answers_where_another_choice_is_made(name: str, snapshot: SnapshotAssertion) -> None:
     worked = judged_sample(name).worked
-    nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
+    nodes = (*trade().values.values(), *trade().checks.values())
     found = ((node.name, list(answers_by_choice(node, worked))) for node in nodes)
     assert "\n".join(f"{name} {mark(answered)}" for name, answered in found if answered) == snapshot
 
@@ -142,7 +146,7 @@ def answers_of_nearly_nothing(node: Node, worked: Worked) -> Iterator[Any]:
 @pytest.mark.parametrize("name", ["scree_ox_strength", "dune_wren_moving"])
 def test_what_each_function_answers_of_nearly_nothing(name: str, snapshot: SnapshotAssertion) -> None:
     worked = judged_sample(name).worked
-    nodes = [node for node in (*trade().values.values(), *trade().checks.values()) if node.name not in TOO_LONG]
+    nodes = (*trade().values.values(), *trade().checks.values())
     found = ((node.name, list(answers_of_nearly_nothing(node, worked))) for node in nodes)
     assert "\n".join(f"{name} {mark(answered)}" for name, answered in found if answered) == snapshot
 

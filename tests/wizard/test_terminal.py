@@ -163,8 +163,12 @@ def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dic
     assert terminal.output.isascii() == (about is ASCII)
 
 
-def test_a_terminal_that_cannot_place_text_is_told_in_one_line(half_done: Path, tmp_path: Path) -> None:
-    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TERM": "dumb"})
+@pytest.mark.parametrize("arguments", [(), ("demo",), ("{sheet}",)])
+def test_a_terminal_that_cannot_place_text_is_told_in_one_line(
+    half_done: Path, tmp_path: Path, arguments: tuple[str, ...]
+) -> None:
+    given = [one.replace("{sheet}", str(half_done)) for one in arguments]
+    terminal = Terminal(*given, environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TERM": "dumb"})
     try:
         assert terminal.status() == 2
     finally:
@@ -173,6 +177,17 @@ def test_a_terminal_that_cannot_place_text_is_told_in_one_line(half_done: Path, 
     assert line.startswith("buildsheet: ")
     assert "TERM=dumb" in line
     assert "check FILE" in line
+
+
+@pytest.mark.parametrize("about", [{"TERM": "dumb"}, ASCII | {"TERM": "vt100"}])
+def test_what_the_line_recommends_works_there(half_done: Path, tmp_path: Path, about: dict[str, str]) -> None:
+    terminal = Terminal("check", str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), **about})
+    try:
+        assert terminal.status() in (0, 1)
+    finally:
+        terminal.close()
+    assert terminal.output.startswith(str(half_done).encode())
+    assert terminal.output.isascii() and b"\x1b" not in terminal.output
 
 
 @pytest.mark.parametrize(

@@ -211,6 +211,16 @@ def test_joints_that_cannot_hold_the_upright_are_refused_in_words(change: dict[s
         balance(broken, (0.0, 0.0, 1000.0), (0.0, 0.0, 0.0))
 
 
+@pytest.mark.parametrize(("apart", "refused"), [(0.99, True), (1.0, False), (1.01, False)])
+def test_pivots_less_than_a_millimetre_apart_are_one_place(apart: float, refused: bool) -> None:
+    linkage = Linkage((0, 0, 300), (0, 0, 300 + apart), (0, 0, 1), (-130, -10, 300), (0, 1, 0))
+    if refused:
+        with pytest.raises(OutsideRange, match="in one place"):
+            balance(linkage, (0.0, 0.0, 1000.0), (0.0, 0.0, 0.0))
+    else:
+        assert balance(linkage, (0.0, 0.0, 1000.0), (0.0, 0.0, 0.0)).carrying == pytest.approx((0.0, 0.0, -1000.0))
+
+
 @pytest.mark.parametrize("ahead, refused", [(-0.9, True), (-1.1, False)])
 def test_a_tie_rod_a_millimetre_off_the_axis_is_the_edge(ahead: float, refused: bool) -> None:
     near = Linkage((0, -100, 300), (0, -100, 500), (0, 0, 1), (ahead, -100, 400), (0, 1, 0))

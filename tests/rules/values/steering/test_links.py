@@ -10,6 +10,9 @@ import pytest
 from skspatial.objects import Plane
 
 from rules.judging.judge import Finding, Judged
+from rules.sheet.confirmed import Confirmed
+from rules.values.steering.links import ArmPlane
+from tests.support.declared import the_check
 
 JudgedWith = Callable[..., Judged]
 FindingOf = Callable[..., Finding]
@@ -111,6 +114,31 @@ def test_angles_entered_agree_with_the_places_entered(
 ) -> None:
     found = finding(check, {**moving, **changes})
     assert found.verdict == verdict, found.text
+
+
+@pytest.mark.parametrize(
+    ("slope", "hinge", "plane", "verdict", "told"),
+    [  # deg; two angles that agree may be large, and two that differ may add up to little
+        (10.0, 2.0, (10.0, -1.0), "watch", "arm_hinge_slope"),
+        (10.0, -20.0, (6.0, -19.5), "watch", "arm_slope"),
+        (1.0, 5.0, (-3.0, 3.0), "watch", "arm_slope"),
+        (-4.0, 1.0, (-5.0, -4.5), "stop", "arm_hinge_slope"),
+        (-4.0, 1.0, (1.5, -2.0), "stop", "arm_slope"),
+        (-8.0, 1.0, (-7.0, 2.5), "good", "arm_hinge_slope"),
+    ],
+)
+def test_of_two_angles_the_one_farther_off_is_told(
+    slope: float, hinge: float, plane: tuple[float, float], verdict: str, told: str
+) -> None:
+    entered = {"arm_slope": radians(slope), "arm_hinge_slope": radians(hinge)}
+    lies = the_check("arm-lies-as-entered")
+    found = lies(*entered.values(), ArmPlane(*map(radians, plane)), Confirmed())
+    worked = dict(zip(entered, plane, strict=True))[told]
+    assert (found.verdict, degrees(found.figures["worked"][0])) == (verdict, pytest.approx(worked))
+    assert f"{{{told}}}" in found.text and found.asks_about == (f"loads.{told}" if verdict == "watch" else "")
+    assert lies(*entered.values(), ArmPlane(*map(radians, plane)), Confirmed({f"loads.{told}"})).verdict == (
+        "good" if verdict == "watch" else verdict
+    )
 
 
 def test_the_arms_plane_is_that_of_a_geometry_library(judged: JudgedWith, moving: dict[str, object]) -> None:

@@ -82,3 +82,29 @@ def test_a_round_arm_reads_pi_over_4_of_a_square_one() -> None:
     for rounded, factor in ((False, 31.026), (True, 24.367)):
         wall = Wall(5.0, 100.0, 5.0, 50.0, 50.0, 50.0, rounded)
         assert wall_under_arm_safety(wall, 250.0, loads) == pytest.approx(factor, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("rod", "factor"),
+    [
+        ((0.0, 0.0, 1000.0), 1_508_883 / 50_000),  # up, 50 off the wall: turns the arm along the wall
+        ((800.0, 0.0, 0.0), 1_551_282 / 40_000),
+        ((600.0, 800.0, 0.0), 1_551_282 / 50_000),  # level, either way: 1000 N in all
+        ((600.0, -800.0, 1000.0), 1 / (50_000 / 1_508_883 + 50_000 / 1_551_282)),
+    ],
+)
+def test_an_arm_on_a_wall_by_hand(rod: Vector, factor: float) -> None:
+    """What is used rises with the force and begins at nothing, so a tenth of the force gives ten times the factor."""
+
+    def safety(share: float) -> float:
+        force = (rod[0] * share, rod[1] * share, rod[2] * share)
+        loads = CornerLoads(None, (CaseLoads("kerb", NONE, NONE, NONE, NONE, NONE, force),))
+        return wall_under_arm_safety(Wall(5.0, 100.0, 5.0, 50.0, 50.0, 50.0), 250.0, loads)
+
+    assert safety(1.0) == pytest.approx(factor, rel=1e-4)
+    assert safety(0.1) == pytest.approx(10 * safety(1.0), rel=1e-9)
+
+
+@pytest.mark.parametrize("force", [(0.0, 1000.0, 0.0), (0.0, 0.0, 1000.0), (1000.0, 0.0, 0.0), (700.0, -300.0, 500.0)])
+def test_lugs_on_a_wall_take_a_tenth_of_a_tenth(force: Vector) -> None:
+    assert found((force[0] / 10, force[1] / 10, force[2] / 10)) == pytest.approx(10 * found(force), rel=1e-9)
