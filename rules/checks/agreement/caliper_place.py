@@ -1,8 +1,9 @@
 """Do the place of the caliper round the clock and its reaches agree with what else says where it stands."""
 
+from dataclasses import replace
 from math import degrees, pi, radians, sin
 
-from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
 from rules.graph.bands import AtLeast, AtMost, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -95,7 +96,8 @@ def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_
 def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confirmed: Confirmed) -> Judgement:
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
-        raise DoesNotApply("the places of caliper and tie-rod end are not both entered")
+        why = "the places of caliper and tie-rod end are not both entered"
+        raise not_compared(why, tie_rod_end_ahead, {"caliper.clock": clock})
     text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
@@ -140,7 +142,8 @@ def caliper_round_its_rotor(
         text = (
             "The caliper reaches {reach_above_rotor} beyond the rotor's edge, where its bridge goes over it with a gap."
         )
-        return impossible(f"{text} That takes [3/8 in | 10 mm] at least.")
+        bridge = impossible(f"{text} That takes {{bridge}} at least.")
+        return replace(bridge, figures={"bridge": (limits.good, "mm", "up")})
     return Judgement("good", text)
 
 

@@ -3,6 +3,7 @@
 import re
 from typing import Any
 
+from rules.checks.agreement.tie import not_compared
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, OutsideRange
 from rules.measure.marks import Thread
@@ -162,7 +163,9 @@ def filler_suits_metal(
             "A steel filler by the maker's table, or put right the metal.",
         )
     if not told or upright_material is None:
-        raise DoesNotApply("metal and filler are not both entered")
+        raise not_compared(
+            "metal and filler are not both entered", told or None, {"upright.material": upright_material}
+        )
     steel = [filler for filler in told if filler in ELECTRODES]
     if upright_material.startswith("6061") and steel:
         text = f"The upright is {upright_material}, and {' and '.join(steel).upper()} is a steel filler."
@@ -203,9 +206,11 @@ CHOSEN = (
 
 
 @check("{bolts}-grade-of-its-system", step="bolts", each=CHOSEN, **SYSTEM)
-def chosen_grade_of_its_system(which_grade: BoltGrade | None, cut_thread: Thread | None, called: str) -> Judgement:
+def chosen_grade_of_its_system(
+    which_grade: BoltGrade | None, cut_thread: Thread | None, called: str, cut: str, thread: str
+) -> Judgement:
     """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
-    return _of_its_system(which_grade, cut_thread, called)
+    return _of_its_system(which_grade, cut_thread, called, f"{cut}.{thread}")
 
 
 @check("hub-bolt-grade-of-its-system", step="hub", each=({"called": "hub bolts"},), **SYSTEM)
@@ -213,12 +218,13 @@ def hub_bolt_grade_of_its_system(
     mount_bolt_grade: str | None, mount_bolt_thread: Thread | None, called: str
 ) -> Judgement:
     """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
-    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called)
+    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called, "hub.mount_bolt_thread")
 
 
-def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judgement:
+def _of_its_system(mark: str | None, thread: Thread | None, called: str, cut: str) -> Judgement:
+    """cut: the thread's dotted name."""
     if mark is None or thread is None:
-        raise DoesNotApply("grade and thread are not both entered")
+        raise not_compared("grade and thread are not both entered", mark, {cut: thread})
     try:
         sort = read_grade(mark)
     except OutsideRange as unknown:
