@@ -15,6 +15,7 @@ from rules.sheet.rotor import RotorStyle
 from rules.strength.heat import GREY_IRON
 from rules.tables import sources
 from rules.tables.static_safety import RollingElement
+from rules.values.wheel_end.hub_bolts import needs_standing_body
 
 LENGTHS = (
     T("loaded-radius-within-tyre", "Loaded radius and tyre", "tyre.loaded_radius", "design_tyre_diameter",
@@ -143,8 +144,7 @@ def tied_standing_body(
     tie: str,
 ) -> Judgement:
     """{First} against {second}: of a body that stands still in its ears."""
-    if held_together_by == "the nut of a fixed snout":
-        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
+    needs_standing_body(held_together_by)
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 

@@ -18,7 +18,7 @@ from rules.sheet.upright import HubBoltAccess
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import needed
-from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces
+from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces, needs_standing_body
 
 APART = Between(
     "mm",
@@ -123,8 +123,7 @@ def hub_bolts_outside_body(
     if hub_body_diameter is None or hub_bolts_stand is None:
         bounds = {"hub_bolts_stand": hub_bolts_stand}
         raise not_compared("places of the bolts and the hub's body are not all entered", hub_body_diameter, bounds)
-    if held_together_by == "the nut of a fixed snout":
-        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
+    needs_standing_body(held_together_by)
     figures = {"near": (hub_bolts_stand.from_spindle, "mm"), "body": (hub_body_diameter / 2, "mm")}
     by = "Each bolt" if hub_bolts_stand.in_a_circle else "By {mount_width} and {mount_height} each bolt"
     text = f"{by} stands {{near}} from the middle, and the hub's body reaches {{body}}"
