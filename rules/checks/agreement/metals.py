@@ -175,6 +175,42 @@ def filler_suits_metal(
     return Judgement("good", f"{', '.join(told).upper()} on {upright_material}.")
 
 
+NOT_SAID = r"(?<!not )(?<!never )(?<!no )\b"
+COATED = re.compile(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|chromed|chrome plated)\b", re.IGNORECASE)
+HARDENED = re.compile(NOT_SAID + r"(\w*hardened|quenched\w*|tempered|heat[- ]treated|hrc)\b", re.IGNORECASE)
+
+
+@check(
+    "condition-can-be-welded",
+    step="plate",
+    title="Condition of the plate and its welds",
+    good="no zinc, cadmium, chromium or hardening named in it",
+    watch="one of them is named",
+    source=sources.COMMON_PRACTICE.saying(
+        "zinc and cadmium boil off into fume and pores, and a weld's heat takes back what hardening gave"
+    ),
+)
+def condition_can_be_welded(plate_condition: str | None) -> Judgement:
+    """What the plate's condition, as written, means to whoever welds it. Words with "not" or "no" before them are not meant."""
+    if plate_condition is None:
+        raise DoesNotApply("nothing is written of the plate's condition")
+    coat, hard = COATED.search(plate_condition), HARDENED.search(plate_condition)
+    if coat:
+        return Judgement(
+            "watch",
+            f"The plate's condition names “{coat[0]}”: beside a weld it boils off, into the weld and into the welder's lungs.",
+            "Plate without it, or ground bright well beyond every weld, with the fume drawn off.",
+        )
+    if hard:
+        return Judgement(
+            "watch",
+            f"The plate's condition names “{hard[0]}”: beside a weld the heat takes back what that gave, and thick plate of that "
+            "kind cracks. Strength counts on plate as rolled.",
+            "Plate as rolled or normalised; else whoever made the steel must say how it is welded and treated after.",
+        )
+    return Judgement("good", "The plate's condition names no coat and no hardening that a weld would spoil.")
+
+
 def is_inch(thread: Thread) -> bool:
     """Whether a thread is of the inch system, by how it is written: 1/2-20 is, 12 x 1.5 mm and M12 are not.
 
