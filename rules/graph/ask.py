@@ -6,7 +6,7 @@ from types import MappingProxyType
 from typing import Any
 
 from rules.graph.node import Node
-from rules.graph.results import DoesNotApply, Estimate, Judgement, NotJudged, OutsideRange, Reason, Waits
+from rules.graph.results import DoesNotApply, Estimate, NotJudged, OutsideRange, Reason, Waits
 from rules.graph.worked import Worked
 
 
@@ -109,8 +109,7 @@ def _ask(
         measure = list(worked.estimated.get(handed[0], ())) if handed else measure
     if isinstance(answer, Estimate):
         measure += worked.waits.get(answer.measure, (answer.measure,) if "." in answer.measure else ())
-    if isinstance(answer, Judgement):
-        measure += answer.assumes
+    measure += getattr(answer, "assumes", ())
     if measure:
         worked.estimated[node.name] = tuple(dict.fromkeys(measure))
     worked.known[node.name] = answer
@@ -122,9 +121,15 @@ def _ask(
 def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:
     """Note what it waits for: fields, a value standing for whatever that waits for itself.
 
-    What waits for a value that no entry would give is not judged, for that value's reason.
+    What waits for a value that no entry would give is not judged, for that value's reason; what waits only for what this build
+    does not have does not apply.
     """
     names = tuple(names)
+    not_here = [name for name in names if name in worked.not_here]
+    if names and len(not_here) == len(names):
+        worked.not_here[node.name] = worked.not_here[not_here[0]]
+        return
+    names = tuple(name for name in names if name not in worked.not_here)
     worked.waits[node.name] = tuple(dict.fromkeys(field for name in names for field in worked.waits.get(name, (name,))))
     if not worked.waits[node.name]:  # no entry would help: it is not judged, for the reason its value is not
         not_judged = not_judged or next((worked.not_judged[name] for name in names if name in worked.not_judged), None)

@@ -104,6 +104,8 @@ class Judgement:
     it most; gives: what more of it is called. assumes: dotted names of answers nobody gave, which it counts as the worst that is
     usual: it is then an estimate. in_hand: how far inside good the number judged is, minus outside, in its own unit,
     where the check compares it with limits worked out on the spot; None where its own limits say so.
+
+    What a value answers may have such `assumes` too, where it is no number.
     """
 
     verdict: Verdict

@@ -10,6 +10,16 @@ from rules.sheet.wheel import NutSeat
 from rules.tables.static_safety import RollingElement
 
 HeldTogetherBy = Literal["itself", "a clamped stub shaft", "the nut of a fixed snout"]
+SNOUT_NUT: HeldTogetherBy = "the nut of a fixed snout"
+
+
+def turns_on_a_snout(held_together_by: HeldTogetherBy | None) -> bool:
+    """Whether the hub turns with its body on a snout that stands still. Where nobody has said, the body stands still.
+
+    >>> turns_on_a_snout("the nut of a fixed snout"), turns_on_a_snout(None)
+    (True, False)
+    """
+    return held_together_by == SNOUT_NUT
 
 
 class Hub(Step):

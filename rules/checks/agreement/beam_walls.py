@@ -1,6 +1,6 @@
 """Do the flat walls of the beam agree with the beam, and with the arm or lugs that are said to stand on them."""
 
-from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
 from rules.graph.bands import Between
 from rules.graph.declare import Member, check
 from rules.graph.results import DoesNotApply, Judgement
@@ -52,7 +52,12 @@ def wall_and_beam(
     A channel's side ends at the plate, a box's at its own second wall.
     """
     if one_answer is None or beam_width is None or beam_depth is None or beam_wall is None or beam not in FLAT_WALLED:
-        raise DoesNotApply("a wall, and a box or channel with its sizes, are not all entered")
+        claim = one_answer if beam is None or beam in FLAT_WALLED else None
+        bounds = {
+            "upright.beam": beam, "upright.beam_width": beam_width, "upright.beam_depth": beam_depth,
+            "upright.beam_wall": beam_wall,
+        }  # fmt: skip
+        raise not_compared("a wall, and a box or channel with its sizes, are not all entered", claim, bounds)
     side = beam_depth - (1 if beam == "channel" else 2) * beam_wall
     back = beam_width - 2 * beam_wall
     free = min([side] if what == "arm" else [side, back], key=lambda size: abs(size - one_answer))
@@ -86,7 +91,8 @@ def stands_beside(text: str, field: str, confirmed: Confirmed) -> Judgement:
 def arm_within_its_wall(arm_on_wall_width: Mm | None, steering_arm_width: Mm | None, confirmed: Confirmed) -> Judgement:
     """An arm said to stand on the middle of a wall that is narrower than it."""
     if arm_on_wall_width is None or steering_arm_width is None:
-        raise DoesNotApply("the arm's width and the wall's are not both entered")
+        bounds = {"upright.steering_arm_width": steering_arm_width}
+        raise not_compared("the arm's width and the wall's are not both entered", arm_on_wall_width, bounds)
     text = "The steering arm is {steering_arm_width} wide, and the wall under it {arm_on_wall_width}."
     if not reaches(steering_arm_width, arm_on_wall_width):
         return Judgement("good", text)
@@ -108,7 +114,8 @@ def lugs_within_their_wall(
 ) -> Judgement:
     """Lugs said to stand on the middle of a wall that is narrower than they are apart."""
     if weld_which_wall_width is None or weld_which_apart is None:
-        raise DoesNotApply("the lugs' runs and a wall's width are not both entered")
+        bounds = {f"weld_{which}.apart": weld_which_apart}
+        raise not_compared("the lugs' runs and a wall's width are not both entered", weld_which_wall_width, bounds)
     text = "The runs are {weld_which_apart} apart, and the wall under them is {weld_which_wall_width} wide."
     if not reaches(weld_which_apart, weld_which_wall_width):
         return Judgement("good", text)

@@ -1,6 +1,6 @@
 """Do the entries of the stops and the pads agree."""
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -52,8 +52,18 @@ def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed:
 
 
 @check("{tie}", each=members(SHARES), **TIED)
-def tied_shares(one_answer: Share | None, other_figure: Share | None, confirmed: Confirmed, tie: str) -> Judgement:
-    """{First} against {second}."""
+def tied_shares(
+    one_answer: Share | None,
+    other_figure: Share | None,
+    rear_piston_diameter: Mm | None,
+    rear_pistons_per_side: int | None,
+    rear_effective_radius: Mm | None,
+    confirmed: Confirmed,
+    tie: str,
+) -> Judgement:
+    """{First} against {second}. Of every car the share is asked; not of every one the rear brakes."""
+    if other_figure is None and rear_piston_diameter is rear_pistons_per_side is rear_effective_radius is None:
+        raise DoesNotApply("nothing is entered of the rear brakes to compare it with")
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
@@ -85,7 +95,8 @@ def pistons_along_pad(
 ) -> Judgement:
     """The pistons stand in a row behind the pad they push."""
     if piston_diameter is None or pistons_per_side is None or pad_length is None:
-        raise DoesNotApply("pistons and the pad's length are not all entered")
+        bounds = {"caliper.piston_diameter": piston_diameter, "caliper.pistons_per_side": pistons_per_side}
+        raise not_compared("pistons and the pad's length are not all entered", pad_length, bounds)
     figures = {"row": (pistons_per_side * piston_diameter, "mm")}
     text = "The pistons of one side side by side are {row} long, the pad {pad_length}"
     verdict = limits.verdict(pistons_per_side * piston_diameter / pad_length)
@@ -119,7 +130,14 @@ def pads_on_rotor(
 ) -> Judgement:
     """Inner and outer edge of the pad against the band it rubs: beyond the edge it wears a step, inside it hits the hat."""
     if effective_radius is None or pad_height is None or band_inside_diameter is None or rotor_diameter is None:
-        raise DoesNotApply("pad height, its radius and the inside of the band are not all entered")
+        bounds = {
+            "brakes.pad_height": pad_height,
+            "rotor.band_inside_diameter": band_inside_diameter,
+            "rotor.diameter": rotor_diameter,
+        }
+        raise not_compared(
+            "pad height, its radius and the inside of the band are not all entered", effective_radius, bounds
+        )
     inner, outer = effective_radius - pad_height / 2, effective_radius + pad_height / 2
     off = max(band_inside_diameter / 2 - inner, outer - rotor_diameter / 2)
     figures = {"inner": (inner, "mm"), "outer": (outer, "mm"), "from": (band_inside_diameter / 2, "mm"),
@@ -147,7 +165,8 @@ def pad_fills_band(
 ) -> Judgement:
     """What the pad leaves of the band unrubbed rusts and stays thick."""
     if pad_height is None or band_inside_diameter is None or rotor_diameter is None:
-        raise DoesNotApply("pad height and the inside of the band are not both entered")
+        bounds = {"rotor.band_inside_diameter": band_inside_diameter, "rotor.diameter": rotor_diameter}
+        raise not_compared("pad height and the inside of the band are not both entered", pad_height, bounds)
     band = (rotor_diameter - band_inside_diameter) / 2
     figures = {"band": (band, "mm")}
     text = "The pad is {pad_height} high, the band {band} wide."

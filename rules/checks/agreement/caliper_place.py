@@ -1,14 +1,15 @@
 """Do the place of the caliper round the clock and its reaches agree with what else says where it stands."""
 
+from dataclasses import replace
 from math import degrees, pi, radians, sin
 
-from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
 from rules.graph.bands import AtLeast, AtMost, Limits
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
-from rules.measure.closeness import more_than, within
+from rules.graph.results import DoesNotApply, Judgement, NotJudged
+from rules.measure.closeness import more_than, reaches, within
 from rules.measure.units import Mm, Rad
-from rules.sheet.caliper import CaliperSide
+from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.welds import PadsStand
 from rules.tables import sources
@@ -95,7 +96,8 @@ def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_
 def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confirmed: Confirmed) -> Judgement:
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
-        raise DoesNotApply("the places of caliper and tie-rod end are not both entered")
+        why = "the places of caliper and tie-rod end are not both entered"
+        raise not_compared(why, tie_rod_end_ahead, {"caliper.clock": clock})
     text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
@@ -140,7 +142,8 @@ def caliper_round_its_rotor(
         text = (
             "The caliper reaches {reach_above_rotor} beyond the rotor's edge, where its bridge goes over it with a gap."
         )
-        return impossible(f"{text} That takes [3/8 in | 10 mm] at least.")
+        bridge = impossible(f"{text} That takes {{bridge}} at least.")
+        return replace(bridge, figures={"bridge": (limits.good, "mm", "up")})
     return Judgement("good", text)
 
 
@@ -162,3 +165,43 @@ def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limi
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")
     return odd(f"{text}, where most builds have [1/4 to 3/4 in | 6 to 19 mm].", "wheel.spoke_room", confirmed)
+
+
+OF_ITS_KIND = Limits(other={"sliding": (8.0, "mm"), "fixed": (32.0, "mm"), "pistons": (2.0, "1")})
+"""sliding: how much further inboard than outboard one reaches at least, for its pistons. fixed: how much further one with pistons
+on both sides reaches at most, with a hose bolt. pistons: of a sliding one. Common practice, no source."""
+
+
+@check(
+    "caliper-like-its-kind",
+    step="caliper",
+    title="Caliper's kind and its two sides",
+    limits=OF_ITS_KIND,
+    good="a sliding caliper reaches {sliding} or more further inboard than outboard, with up to {pistons} pistons; a fixed one "
+    "up to {fixed} further",
+    watch="beyond, and its kind is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def caliper_like_its_kind(
+    kind: CaliperKind,
+    outboard_reach: Mm,
+    inboard_reach: Mm | None,
+    pistons_per_side: int | None,
+    confirmed: Confirmed,
+    limits: Limits,
+) -> Judgement:
+    """A sliding caliper has its pistons on the inboard side alone, a fixed one on both: it shows in how far each side reaches."""
+    most = limits.other["pistons"][0]
+    if kind == "sliding" and pistons_per_side is not None and pistons_per_side > most:
+        text = f"The caliper is said to be sliding, with {pistons_per_side} pistons on one side: such calipers have one or two."
+        return odd(text, "caliper.kind", confirmed)
+    if inboard_reach is None:
+        raise NotJudged("how far the caliper reaches inboard is not entered", "caliper.inboard_reach")
+    further = inboard_reach - outboard_reach
+    text = f"The caliper is said to be {kind}, and reaches {{outboard_reach}} outboard and {{inboard_reach}} inboard"
+    if kind == "sliding" and not reaches(further, limits.other["sliding"][0]):
+        return odd(f"{text}: one that slides has its pistons on the inboard side.", "caliper.kind", confirmed)
+    if kind == "fixed" and more_than(further, limits.other["fixed"][0]):
+        return odd(f"{text}: one that is fixed has its pistons on both sides.", "caliper.kind", confirmed)
+    return Judgement("good", f"{text}.")

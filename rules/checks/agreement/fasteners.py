@@ -1,6 +1,6 @@
 """Are the fasteners of a size and sort that a wheel can hang on, whatever is known of the loads."""
 
-from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
 from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, OutsideRange
@@ -180,7 +180,8 @@ def studs_inside_flange(
 def joint_has_ball(which_kind: PivotKind | None, which_ball_width: Mm | None, which: str) -> Judgement:
     """A ball joint is held by its own stud, any other joint by a bolt through its ball: two ways to give."""
     if which_kind is None or which_ball_width is None:
-        raise DoesNotApply("the kind of joint and the width of its ball are not both entered")
+        bounds = {f"pivots.{which}_kind": which_kind}
+        raise not_compared("the kind of joint and the width of its ball are not both entered", which_ball_width, bounds)
     if (which_kind == "ball joint") == (which_ball_width == 0):
         return Judgement("good", f"The {which} joint is a {which_kind}.")
     if which_kind == "ball joint":
@@ -209,7 +210,8 @@ def housing_round_bolt(
 ) -> Judgement:
     """The housing holds a ball, and the ball its bolt: no housing is hardly wider than the bolt alone."""
     if which_radius is None or which_thread is None:
-        raise DoesNotApply("housing and bolt are not both entered")
+        bounds = {f"pivots.{which}_radius": which_radius}
+        raise not_compared("housing and bolt are not both entered", which_thread, bounds)
     text = f"The {which} joint's housing reaches {{which_radius}} from the pivot's centre, round a bolt {which_thread.text}."
     verdict = limits.verdict(which_radius / which_thread.diameter)
     if verdict == "good":

@@ -2,7 +2,7 @@
 
 from math import pi
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -15,6 +15,7 @@ from rules.sheet.rotor import RotorStyle
 from rules.strength.heat import GREY_IRON
 from rules.tables import sources
 from rules.tables.static_safety import RollingElement
+from rules.values.wheel_end.hub_bolts import needs_standing_body
 
 LENGTHS = (
     T("loaded-radius-within-tyre", "Loaded radius and tyre", "tyre.loaded_radius", "design_tyre_diameter",
@@ -143,8 +144,7 @@ def tied_standing_body(
     tie: str,
 ) -> Judgement:
     """{First} against {second}: of a body that stands still in its ears."""
-    if held_together_by == "the nut of a fixed snout":
-        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
+    needs_standing_body(held_together_by)
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
@@ -166,7 +166,8 @@ def spoke_room_inside_wheel(
 ) -> Judgement:
     """How far outboard the spokes' back lies against where the outer lip is. Spokes are seldom thinner than half of the pad."""
     if spoke_room is None or wheel_overall_width is None or wheel_backspacing is None:
-        raise DoesNotApply("spoke room and the wheel's width are not both entered")
+        bounds = {"wheel_overall_width": wheel_overall_width, "wheel_backspacing": wheel_backspacing}
+        raise not_compared("spoke room and the wheel's width are not both entered", spoke_room, bounds)
     front = wheel_overall_width - wheel_backspacing
     figures = {"front": (front, "mm")}
     text, pad = "Spoke room is {spoke_room}; from the wheel's mounting face to the outer lip it is {front}.", 0.0
@@ -247,7 +248,12 @@ def ring_not_heavier_than_iron(
 ) -> Judgement:
     """Entered mass of the braking band against the same ring solid. Solid: nine tenths of it or more."""
     if ring_mass is None or rotor_diameter is None or band_inside_diameter is None or rotor_working_thickness is None:
-        raise DoesNotApply("mass and sizes of the ring are not all entered")
+        bounds = {
+            "rotor.diameter": rotor_diameter,
+            "rotor.band_inside_diameter": band_inside_diameter,
+            "rotor_working_thickness": rotor_working_thickness,
+        }
+        raise not_compared("mass and sizes of the ring are not all entered", ring_mass, bounds)
     area = pi / 4 * (rotor_diameter**2 - band_inside_diameter**2) / 1e6
     iron = area * rotor_working_thickness / 1000 * GREY_IRON.density
     figures = {"iron": (iron, "kg")}
@@ -308,7 +314,8 @@ def ratings_like_their_kind(
 ) -> Judgement:
     """The two ratings of one bearing against each other."""
     if dynamic_rating is None or static_rating is None or rolling_element is None:
-        raise DoesNotApply("both ratings and the kind of bearing are not all entered")
+        bounds = {"hub.static_rating": static_rating, "hub.rolling_element": rolling_element}
+        raise not_compared("both ratings and the kind of bearing are not all entered", dynamic_rating, bounds)
     text = "The dynamic rating is {dynamic_rating}, the static one {static_rating}."
     ratio, likely = dynamic_rating / static_rating, RATIO[rolling_element]
     if within(ratio, *likely):

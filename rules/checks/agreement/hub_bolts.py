@@ -3,10 +3,10 @@
 from dataclasses import replace
 from math import pi, radians, remainder, tau
 
-from rules.checks.agreement.tie import PRACTICE, impossible, odd
+from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.closeness import more_than
 from rules.measure.marks import Thread
@@ -18,7 +18,7 @@ from rules.sheet.upright import HubBoltAccess
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.values.optional_step import needed
-from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces
+from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE, BoltPlaces, needs_standing_body
 
 APART = Between(
     "mm",
@@ -32,6 +32,8 @@ APART = Between(
 each other. Three evenly spaced leave 120 deg."""
 TAPE = 2.0
 """mm that two depths taped from one face may be out by."""
+THICK_BOLT = 16.0
+"""mm: the thickest bolts that hubs are held by. Common practice, no source."""
 PAIR = 2
 """Bolts that stand opposite each other leave half of the round, whatever they do."""
 
@@ -119,16 +121,18 @@ def hub_bolts_outside_body(
 ) -> Judgement:
     """The ears that the bolts go through stand round the body, bolts with their whole thickness. On a snout no ears do."""
     if hub_body_diameter is None or hub_bolts_stand is None:
-        raise DoesNotApply("places of the bolts and the hub's body are not all entered")
-    if held_together_by == "the nut of a fixed snout":
-        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
+        bounds = {"hub_bolts_stand": hub_bolts_stand}
+        raise not_compared("places of the bolts and the hub's body are not all entered", hub_body_diameter, bounds)
+    needs_standing_body(held_together_by)
     figures = {"near": (hub_bolts_stand.from_spindle, "mm"), "body": (hub_body_diameter / 2, "mm")}
     by = "Each bolt" if hub_bolts_stand.in_a_circle else "By {mount_width} and {mount_height} each bolt"
     text = f"{by} stands {{near}} from the middle, and the hub's body reaches {{body}}"
-    thick = 0.0
+    thick, room = 0.0, hub_bolts_stand.from_spindle - hub_body_diameter / 2
     if mount_bolt_thread is not None:
         text, thick = f"{text}; the bolts are {mount_bolt_thread.text}", mount_bolt_thread.diameter
-    if more_than(hub_bolts_stand.from_spindle - thick / 2, hub_body_diameter / 2):
+    elif more_than(room, 0.0) and not more_than(room, THICK_BOLT / 2):
+        raise Waits("hub.mount_bolt_thread")
+    if more_than(room, thick / 2):
         return Judgement("good", f"{text}.", figures=figures)
     return replace(impossible(f"{text}: the bolts would stand in it."), figures=figures)
 
@@ -186,7 +190,8 @@ def hub_bolt_thread_there(
 ) -> Judgement:
     """Bolts that screw into the hub itself have the thickness of its ears for their thread, those with nuts the nut's height."""
     if hub_bolt_engagement is None or hub_bolt_into is None or mount_bolt_thread is None:
-        raise DoesNotApply("the hub bolts' thread is not entered")
+        bounds = {"bolts.hub_bolt_into": hub_bolt_into, "hub.mount_bolt_thread": mount_bolt_thread}
+        raise not_compared("the hub bolts' thread is not entered", hub_bolt_engagement, bounds)
     if hub_bolt_into == "nut":
         high = hexagon_for(mount_bolt_thread.diameter).nut
         figures = {"high": (high, "mm")}
@@ -196,7 +201,12 @@ def hub_bolt_thread_there(
             return Judgement("good", f"{text}.", figures=figures)
         return odd(f"{text}, and strength counts on that thread.", "bolts.hub_bolt_engagement", confirmed, figures)
     if hub_mount_flange_thickness is None:
-        raise DoesNotApply("how thick the hub's mounting flange is, which the bolts screw into, is not entered")
+        bounds = {"hub.mount_flange_thickness": hub_mount_flange_thickness}
+        raise not_compared(
+            "how thick the hub's mounting flange is, which the bolts screw into, is not entered",
+            hub_bolt_engagement,
+            bounds,
+        )
     text = (
         f"{{hub_bolt_engagement}} of thread are entered as engaged in tapped {hub_bolt_into}; the mounting flange that is "
         "tapped is {hub_mount_flange_thickness} thick"
@@ -223,7 +233,10 @@ def hub_bolt_thread_there(
 def hub_bolts_in_one_thread(hub_bolt_access: HubBoltAccess | None, hub_bolt_into: ScrewedInto | None) -> Judgement:
     """A bolt has one thread: that of a nut, or one tapped in the hub's own ears."""
     if hub_bolt_access is None or hub_bolt_into is None:
-        raise DoesNotApply("how the hub bolts are held and what they screw into are not both entered")
+        bounds = {"bolts.hub_bolt_into": hub_bolt_into}
+        raise not_compared(
+            "how the hub bolts are held and what they screw into are not both entered", hub_bolt_access, bounds
+        )
     if hub_bolt_access == "access holes" or hub_bolt_into == "nut":
         return Judgement("good", "The hub bolts have one thread.")
     text = f"The hub bolts are said to have {hub_bolt_access} on the plate, and to screw into tapped {hub_bolt_into} of the hub."

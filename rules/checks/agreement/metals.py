@@ -3,6 +3,7 @@
 import re
 from typing import Any
 
+from rules.checks.agreement.tie import not_compared
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, OutsideRange
 from rules.measure.marks import Thread
@@ -162,7 +163,9 @@ def filler_suits_metal(
             "A steel filler by the maker's table, or put right the metal.",
         )
     if not told or upright_material is None:
-        raise DoesNotApply("metal and filler are not both entered")
+        raise not_compared(
+            "metal and filler are not both entered", told or None, {"upright.material": upright_material}
+        )
     steel = [filler for filler in told if filler in ELECTRODES]
     if upright_material.startswith("6061") and steel:
         text = f"The upright is {upright_material}, and {' and '.join(steel).upper()} is a steel filler."
@@ -170,6 +173,42 @@ def filler_suits_metal(
             "stop", text, "An aluminium filler by TIG or MIG, or another metal; aluminium loses half beside a weld."
         )
     return Judgement("good", f"{', '.join(told).upper()} on {upright_material}.")
+
+
+NOT_SAID = r"(?<!not )(?<!never )(?<!no )\b"
+COATED = re.compile(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|chromed|chrome plated)\b", re.IGNORECASE)
+HARDENED = re.compile(NOT_SAID + r"(\w*hardened|quenched\w*|tempered|heat[- ]treated|hrc)\b", re.IGNORECASE)
+
+
+@check(
+    "condition-can-be-welded",
+    step="plate",
+    title="Condition of the plate and its welds",
+    good="no zinc, cadmium, chromium or hardening named in it",
+    watch="one of them is named",
+    source=sources.COMMON_PRACTICE.saying(
+        "zinc and cadmium boil off into fume and pores, and a weld's heat takes back what hardening gave"
+    ),
+)
+def condition_can_be_welded(plate_condition: str | None) -> Judgement:
+    """What the plate's condition, as written, means to whoever welds it. Words with "not" or "no" before them are not meant."""
+    if plate_condition is None:
+        raise DoesNotApply("nothing is written of the plate's condition")
+    coat, hard = COATED.search(plate_condition), HARDENED.search(plate_condition)
+    if coat:
+        return Judgement(
+            "watch",
+            f"The plate's condition names “{coat[0]}”: beside a weld it boils off, into the weld and into the welder's lungs.",
+            "Plate without it, or ground bright well beyond every weld, with the fume drawn off.",
+        )
+    if hard:
+        return Judgement(
+            "watch",
+            f"The plate's condition names “{hard[0]}”: beside a weld the heat takes back what that gave, and thick plate of that "
+            "kind cracks. Strength counts on plate as rolled.",
+            "Plate as rolled or normalised; else whoever made the steel must say how it is welded and treated after.",
+        )
+    return Judgement("good", "The plate's condition names no coat and no hardening that a weld would spoil.")
 
 
 def is_inch(thread: Thread) -> bool:
@@ -203,9 +242,11 @@ CHOSEN = (
 
 
 @check("{bolts}-grade-of-its-system", step="bolts", each=CHOSEN, **SYSTEM)
-def chosen_grade_of_its_system(which_grade: BoltGrade | None, cut_thread: Thread | None, called: str) -> Judgement:
+def chosen_grade_of_its_system(
+    which_grade: BoltGrade | None, cut_thread: Thread | None, called: str, cut: str, thread: str
+) -> Judgement:
     """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
-    return _of_its_system(which_grade, cut_thread, called)
+    return _of_its_system(which_grade, cut_thread, called, f"{cut}.{thread}")
 
 
 @check("hub-bolt-grade-of-its-system", step="hub", each=({"called": "hub bolts"},), **SYSTEM)
@@ -213,12 +254,13 @@ def hub_bolt_grade_of_its_system(
     mount_bolt_grade: str | None, mount_bolt_thread: Thread | None, called: str
 ) -> Judgement:
     """Mark on the {called} against the thread's system: a metric bolt marked 8 is not SAE grade 8."""
-    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called)
+    return _of_its_system(mount_bolt_grade, mount_bolt_thread, called, "hub.mount_bolt_thread")
 
 
-def _of_its_system(mark: str | None, thread: Thread | None, called: str) -> Judgement:
+def _of_its_system(mark: str | None, thread: Thread | None, called: str, cut: str) -> Judgement:
+    """cut: the thread's dotted name."""
     if mark is None or thread is None:
-        raise DoesNotApply("grade and thread are not both entered")
+        raise not_compared("grade and thread are not both entered", mark, {cut: thread})
     try:
         sort = read_grade(mark)
     except OutsideRange as unknown:

@@ -1,8 +1,10 @@
 """Do the entries of steering, arms and springs agree."""
 
+from collections.abc import Mapping
 from math import radians
+from typing import Any
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -139,7 +141,8 @@ def tube_between_lugs(
 ) -> Judgement:
     """The arm swings between the lugs of its joint: a tube nearly as thick as they stand apart has to end well short of them."""
     if which_tube is None or not which_ball_width or which_gap is None:
-        raise DoesNotApply("tube and joint are not both entered")
+        bounds = {f"bolts.{which}_ball_width": which_ball_width, f"bolts.{which}_gap": which_gap}
+        raise not_compared("tube and joint are not both entered", which_tube, bounds)
     apart = which_ball_width + 2 * which_gap
     figures = {"apart": (apart, "mm")}
     text = "The {which} arm's tube is {which_tube} thick, and the lugs of its joint stand {apart} apart."
@@ -210,10 +213,13 @@ def shock_on_its_arm(
     source=PRACTICE,
     grade="common practice",
 )
-def shock_moves_with_wheel(spring_ratio: Ratio | None, confirmed: Confirmed, limits: Between) -> Judgement:
+def shock_moves_with_wheel(
+    spring_ratio: Ratio | None, spring_arm_end_from_centre: Mm | None, confirmed: Confirmed, limits: Between
+) -> Judgement:
     """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
     if spring_ratio is None:
-        raise DoesNotApply("how the shock moves is not known")
+        why = "how the shock moves is not known"
+        raise not_compared(why, spring_arm_end_from_centre, {"spring_ratio": spring_ratio})
     if spring_ratio < 0:
         text = "The shock opens by {opens} of what the wheel rises, so that a spring round it holds nothing up."
         return odd(text, "spring.arm_end_from_centre", confirmed, {"opens": (-spring_ratio, "1")})
@@ -236,13 +242,15 @@ def tie_rod_holds_its_ends(
     tie_rod_outer_shank: Mm | None, tie_rod_inner_shank: Mm | None, tie_rod_length: Mm | None
 ) -> Judgement:
     """Both ends stand on one line: however the tube is cut, they share the length of the rod."""
-    if tie_rod_outer_shank is None or tie_rod_inner_shank is None or tie_rod_length is None:
-        raise DoesNotApply("the tie rod's ends and its length are not all known")
-    ends = tie_rod_outer_shank + tie_rod_inner_shank
+    shanks = {"steering.tie_rod_outer_shank": tie_rod_outer_shank, "steering.tie_rod_inner_shank": tie_rod_inner_shank}
+    entered = [shank for shank in shanks.values() if shank is not None]
+    ends, both = sum(entered), len(entered) == len(shanks)
+    why = "the tie rod's ends and its length are not all known"
+    if tie_rod_length is None or not (both or more_than(ends, tie_rod_length)):
+        raise not_compared(why, entered or None, {**shanks, "tie_rod_length": tie_rod_length})
     figures = {"ends": (ends, "mm"), "over": (ends - tie_rod_length, "mm")}
-    text = (
-        "From joint to joint the tie rod is {tie_rod_length}; its two ends, ball to end of thread, are {ends} together"
-    )
+    those = "its two ends, ball to end of thread, are {ends} together" if both else "one of its ends alone is {ends}"
+    text = f"From joint to joint the tie rod is {{tie_rod_length}}; {those}"
     if not more_than(ends, tie_rod_length):
         return Judgement("good", f"{text}.", figures=figures)
     return Judgement(
@@ -283,6 +291,15 @@ def tie_rod_lies_as_entered(
 ) -> Judgement:
     """The rod's angles against where its inner pivot is entered under steering, on which strength counts."""
     both: dict[str, tuple[float, float]] = {}
+    bounds = {
+        "tie_rod_end_offset": tie_rod_end_offset,
+        "steering.inner_from_centre": inner_from_centre,
+        "job.track": track,
+    }
+    if tie_rod_slope is not None:
+        bounds |= {"tie_rod_end_height": tie_rod_end_height, "steering.inner_height": inner_height}
+    if tie_rod_sweep is not None:
+        bounds |= {"tie_rod_end_ahead": tie_rod_end_ahead, "steering.inner_ahead": inner_ahead}
     if tie_rod_end_offset is not None and inner_from_centre is not None and track is not None:
         if tie_rod_slope is not None and tie_rod_end_height is not None and inner_height is not None:
             by = tie_rod_slope_at_ride(
@@ -294,7 +311,8 @@ def tie_rod_lies_as_entered(
                 None, tie_rod_end_offset, tie_rod_end_ahead, inner_from_centre, inner_ahead, track
             )
             both["tie_rod_sweep"] = (tie_rod_sweep, by)
-    return _lies(both, "the rod's two ends", confirmed, limits)
+    entered = tie_rod_sweep if tie_rod_slope is None else tie_rod_slope
+    return _lies(both, "the rod's two ends", entered, bounds, confirmed, limits)
 
 
 @check(
@@ -321,13 +339,21 @@ def arm_lies_as_entered(
         both["arm_slope"] = (arm_slope, guiding_plane.across)
     if guiding_plane is not None and not guiding_plane.flat and arm_hinge_slope is not None:
         both["arm_hinge_slope"] = (arm_hinge_slope, guiding_plane.along)
-    return _lies(both, "the arm's pivots", confirmed, limits)
+    entered = arm_hinge_slope if arm_slope is None else arm_slope
+    return _lies(both, "the arm's pivots", entered, {"guiding_plane": guiding_plane}, confirmed, limits)
 
 
-def _lies(both: dict[str, tuple[float, float]], by: str, confirmed: Confirmed, limits: AtMost) -> Judgement:
-    """Angles as entered against those worked out, the worse told."""
+def _lies(
+    both: dict[str, tuple[float, float]],
+    by: str,
+    entered: float | None,
+    bounds: Mapping[str, Any],
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """Angles as entered against those worked out, the worse told. entered: one of them. bounds: see `not_compared`."""
     if not both:
-        raise DoesNotApply("no angle is entered of what has its places entered too")
+        raise not_compared("no angle is entered of what has its places entered too", entered, bounds)
     key, (entered, worked) = max(both.items(), key=lambda one: abs(one[1][0] - one[1][1]))
     figures = {"worked": (worked, "rad")}
     text = f"{FIELDS[f'loads.{key}'].label} is {{{key}}}, and by {by} {{worked}}"

@@ -2,7 +2,18 @@
 
 from math import inf
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, odd, tied, tied_to_thread
+from rules.checks.agreement.tie import (
+    PRACTICE,
+    TIED,
+    T,
+    by_id,
+    impossible,
+    members,
+    not_compared,
+    odd,
+    tied,
+    tied_to_thread,
+)
 from rules.graph.bands import AtMost, Between, at_most
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -258,7 +269,10 @@ def pressure_centres_and_hub(
 ) -> Judgement:
     """How far the load lines carry the pressure centres out of, or in from, the rows: a row is smaller than the hub round it."""
     if pressure_centre_spread is None or row_spread is None or body_diameter is None:
-        raise DoesNotApply("pressure centres, rows and the hub's body are not all entered")
+        bounds = {"hub.row_spread": row_spread, "body_diameter": body_diameter}
+        raise not_compared(
+            "pressure centres, rows and the hub's body are not all entered", pressure_centre_spread, bounds
+        )
     beyond = abs(pressure_centre_spread - row_spread)
     text = (
         "Pressure centres are {pressure_centre_spread} apart and the rows {row_spread}: {beyond} from each other, in a hub "
@@ -301,7 +315,8 @@ def tie_rod_rating_and_reach(
 ) -> Judgement:
     """What a joint is rated for grows with the square of its size."""
     if tie_rod_rating is None or tie_rod_end_reach is None:
-        raise DoesNotApply("the rating and the reach of the tie-rod end are not both entered")
+        bounds = {"steering.tie_rod_end_reach": tie_rod_end_reach}
+        raise not_compared("the rating and the reach of the tie-rod end are not both entered", tie_rod_rating, bounds)
     text = "The joints are rated for {tie_rod_rating}, and their housing reaches {tie_rod_end_reach}"
     if limits.verdict(tie_rod_rating / tie_rod_end_reach**2) == "good":
         return Judgement("good", f"{text}: they agree.")
@@ -325,7 +340,8 @@ def yield_suits_metal(
     """The certificate's yield against what is published of the metal that was chosen."""
     rows = () if upright_material is None or upright_material == "other" else AS_BOUGHT[upright_material]
     if certificate_yield is None or not rows:
-        raise DoesNotApply("no yield is entered, or none is published of this metal")
+        why = "no yield is entered, or none is published of this metal"
+        raise not_compared(why, certificate_yield, {"upright.material": upright_material})
     published = lowest(rows).yields
     figures = {"published": (published, "MPa")}
     text = f"The certificate says {{certificate_yield}}; {upright_material} has {{published}} at least."

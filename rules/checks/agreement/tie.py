@@ -11,7 +11,7 @@ from typing import Any, Literal
 
 from rules.graph.bands import Between
 from rules.graph.declare import Member
-from rules.graph.results import DoesNotApply, Judgement, Verdict
+from rules.graph.results import DoesNotApply, Judgement, NotJudged, Verdict
 from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.measure.marks import Thread
@@ -90,6 +90,16 @@ TIED: dict[str, Any] = {
 """What every family of ties says of itself, from its members."""
 
 
+def not_compared(why: str, claim: Any, bounds: Mapping[str, Any]) -> DoesNotApply | NotJudged:
+    """What to raise where an answer cannot be held against what bounds it. Nobody made a claim: there is nothing to compare.
+
+    why: a clause. claim: the answer, None where it is not entered. bounds: what it is held against by dotted name, None what
+    is not there; that is to be entered.
+    """
+    left = [name for name, answer in bounds.items() if answer is None]
+    return NotJudged(why, *left) if claim is not None and left else DoesNotApply(why)
+
+
 def members(ties: Iterable[Tie]) -> tuple[Member, ...]:
     """The members of a family of ties."""
     return tuple(tie.member for tie in ties)
@@ -101,9 +111,9 @@ def by_id(ties: Iterable[Tie]) -> Mapping[str, Tie]:
 
 
 def tied(tie: Tie, one: float | None, other: float | None, confirmed: Confirmed) -> Judgement:
-    """One answer against what bounds it, both in one unit. Does not apply until both are there."""
+    """One answer against what bounds it, both in one unit. Does not apply until it is there; not judged until its bound is."""
     if one is None or other is None:
-        raise DoesNotApply("not both of these are entered, so there is nothing to compare")
+        raise not_compared("not both of these are entered, so they are not compared", one, {tie.other: other})
     if abs(one) < tie.none_below:
         raise DoesNotApply(f"{in_a_sentence(FIELDS[tie.one].label)} is as good as nought, which is judged by itself")
     if tie.how == "more":

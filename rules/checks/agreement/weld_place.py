@@ -2,9 +2,10 @@
 
 from math import cos
 
+from rules.checks.agreement.tie import not_compared
 from rules.graph.bands import AtMost
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import Judgement
 from rules.measure.units import Mm, Rad
 from rules.sheet.upright import Beam
 from rules.sheet.welds import PadsStand
@@ -48,8 +49,11 @@ def caliper_weld_on_upright(
     deep = (beam_depth or 0.0) if has_beam else 0.0
     half = (beam_width or 0.0) / 2 if has_beam else 0.0
     places: list[tuple[tuple[str, str], str, float, float, float]] = []
+    levers = (weld_caliper_bracket_load_ahead, weld_caliper_bracket_load_above, weld_caliper_bracket_load_inboard)
+    entered = [lever for lever in levers if lever is not None]
     if caliper_stands is None:
-        raise DoesNotApply("where the caliper stands is not entered with its bracket's weld")
+        why = "where the caliper stands is not entered with its bracket's weld"
+        raise not_compared(why, entered or None, {"weld_caliper_bracket.caliper_stands": caliper_stands})
     radius = brake_effective_radius
     if None not in (weld_caliper_bracket_load_ahead, radius, plate_width, spindle_from_front):
         weld = AHEAD[caliper_stands] * (radius or 0.0) - (weld_caliper_bracket_load_ahead or 0.0)
@@ -63,12 +67,20 @@ def caliper_weld_on_upright(
     if None not in (weld_caliper_bracket_load_inboard, rotor_plane_offset, mount_face_offset, plate_thickness):
         weld = (mount_face_offset or 0.0) - (rotor_plane_offset or 0.0) - (weld_caliper_bracket_load_inboard or 0.0)
         places.append((("inboard of", "outboard of"), "the plate's front", weld, 0.0, (plate_thickness or 0.0) + deep))
+    why = "the weld's levers, pads and plate are not all entered"
+    bounds = {
+        "brake_effective_radius": radius, "rotor_plane_offset": rotor_plane_offset, "mount_face_offset": mount_face_offset,
+        "plate.width": plate_width, "plate.spindle_from_front": spindle_from_front, "plate.height": plate_height,
+        "plate.spindle_from_top": spindle_from_top, "plate.thickness": plate_thickness,
+    }  # fmt: skip
     if not places:
-        raise DoesNotApply("the weld's levers, pads and plate are not all entered")
+        raise not_compared(why, entered or None, bounds)
     (plus, minus), of, weld, low, high = max(places, key=lambda place: max(place[3] - place[2], place[2] - place[4]))
     figures = {"weld": (abs(weld), "mm"), "low": (low, "mm"), "high": (high, "mm")}
     text = f"By its levers from the pads the bracket's weld stands {{weld}} {plus if weld >= 0 else minus} {of}"
     if limits.verdict(max(low - weld, weld - high)) == "good":
+        if len(places) < len(entered):
+            raise not_compared(why, entered, bounds)
         return Judgement("good", f"{text}, on the upright.", figures=figures)
     return Judgement(
         "stop",

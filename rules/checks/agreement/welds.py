@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from rules.checks.agreement.tie import PRACTICE, odd
+from rules.checks.agreement.tie import PRACTICE, not_compared, odd
 from rules.graph.bands import Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -36,7 +36,14 @@ def lugs_hold_ball(
 ) -> Judgement:
     """Two lugs welded on their outsides, against the stack that stands between and in them."""
     if weld_which_apart is None or not which_ball_width or which_gap is None or which_lug_thickness is None:
-        raise DoesNotApply("ball, spacer, lug and the distance of the runs are not all entered")
+        bounds = {
+            f"bolts.{which}_ball_width": which_ball_width,
+            f"bolts.{which}_gap": which_gap,
+            f"bolts.{which}_lug_thickness": which_lug_thickness,
+        }
+        raise not_compared(
+            "ball, spacer, lug and the distance of the runs are not all entered", weld_which_apart, bounds
+        )
     stack = which_ball_width + 2 * which_gap + 2 * which_lug_thickness
     figures = {"stack": (stack, "mm")}
     text = "The runs are {weld_which_apart} apart; ball, two spacers and two lugs are {stack} wide."
@@ -72,7 +79,9 @@ def weld_and_bolt(
 ) -> Judgement:
     """Lugs stand square to the bolt through them, so that the runs along them lie side by side along the bolt."""
     if weld_which_apart_lies is None or which_bolt is None or weld_which_form != "fillet on both sides":
-        raise DoesNotApply("weld and bolt are not both entered, or the weld is of another form")
+        claim = weld_which_apart_lies if weld_which_form in (None, "fillet on both sides") else None
+        bounds = {f"weld_{which}.form": weld_which_form, f"joint_angles.{which}_bolt": which_bolt}
+        raise not_compared("weld and bolt are not both entered, or the weld is of another form", claim, bounds)
     text = f"The {which} bolt lies {which_bolt}, and from one run to the next it is {weld_which_apart_lies}."
     if ALONG_BOLT[which_bolt] == weld_which_apart_lies:
         return Judgement("good", text)
@@ -98,7 +107,9 @@ def weld_form(
 ) -> Judgement:
     """A fillet all round holds one part. Two lugs apart are two parts, and what lies between them is no weld."""
     if weld_which_form is None or which_lug_thickness is None or which_shear != "double":
-        raise DoesNotApply("no weld of two lugs is entered")
+        claim = weld_which_form if which_shear != "single" else None
+        bounds = {f"pivots.{which}_shear": which_shear, f"bolts.{which}_lug_thickness": which_lug_thickness}
+        raise not_compared("no weld of two lugs is entered", claim, bounds)
     text = f"The {which} pivot has two lugs, and its weld is a {weld_which_form}."
     if weld_which_form not in ("fillet round a rectangle", "fillet round a tube or cup"):
         return Judgement("good", text)
@@ -203,7 +214,11 @@ def leg_suits_metal(
 ) -> Judgement:
     """A fillet's leg against the thinner of the two parts it joins."""
     if weld_which_leg is None or weld_which_thickness_one is None or weld_which_thickness_two is None:
-        raise DoesNotApply("leg and both thicknesses are not all entered")
+        bounds = {
+            f"weld_{which}.thickness_one": weld_which_thickness_one,
+            f"weld_{which}.thickness_two": weld_which_thickness_two,
+        }
+        raise not_compared("leg and both thicknesses are not all entered", weld_which_leg, bounds)
     thinner = min(weld_which_thickness_one, weld_which_thickness_two)
     figures = {"thinner": (thinner, "mm")}
     text = "The leg is {weld_which_leg}, the thinner part {thinner}"

@@ -107,7 +107,7 @@ def outer_pivot_swings(
     source=(
         sources.GEOMETRY,
         sources.COMMON_PRACTICE.saying(
-            "a housing is at least 0.45 as wide as its ball, and most are wider: from memory"
+            f"a housing is at least {LEAST_HOUSING:g} as wide as its ball, and most are wider: from memory"
         ),
     ),
     grade="common practice",

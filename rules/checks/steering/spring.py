@@ -2,11 +2,14 @@
 
 from math import inf
 
+from rules.checks.agreement.tie import odd
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import Judgement
+from rules.graph.results import Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches
 from rules.measure.units import Mm, PerMinute, Ratio, Share
+from rules.motion.shock import Shock
+from rules.sheet.confirmed import Confirmed
 from rules.tables import sources
 from rules.values.steering.spring_rest import CARRIED, SpringRest
 
@@ -129,17 +132,40 @@ def spring_held_at_droop(spring_squeeze_at_droop: Mm, limits: AtLeast) -> Judgem
     title="Bump rubber in the travel",
     limits=Between("share", 0.4, 0.9, least=0.0, most=1.0),
     good="touched at {usual} of the bump travel",
-    watch="sooner, or in the last tenth",
+    watch="sooner, or in the last tenth; none is entered of a shock that is, and the bump travel is not confirmed",
     stop="touched at ride height, or not before full bump; no bump travel at all",
     source=sources.COMMON_PRACTICE.saying(
         "a rubber works over the last part of the travel, and before anything of metal does"
     ),
 )
-def bump_rubber(bump_rubber_touched: Mm, bump_travel: Mm, limits: Between) -> Judgement:
-    """Whether the rubber on the shock's rod meets the wheel in time, and leaves it free at ride height."""
-    if bump_travel <= 0:
+def bump_rubber_in_time(
+    bump_rubber_touched: Mm | None,
+    bump_travel: Mm | None,
+    bump_rubber: Mm | None,
+    shock_ends: Shock | None,
+    confirmed: Confirmed,
+    limits: Between,
+) -> Judgement:
+    """Whether the rubber on the shock's rod meets the wheel in time, and leaves it free at ride height.
+
+    One that nobody entered counts as none, and what else ends the travel is for the builder to say.
+    """
+    if bump_travel is not None and bump_travel <= 0:
         text = "No bump travel is left: the car stands on its bump stop, and the first stone breaks something."
         return Judgement("stop", text, "Enter how far the wheel rises to the bump stop; none at all is no suspension.")
+    if bump_rubber_touched is None and bump_rubber is None and shock_ends is None:
+        why = "no bump rubber on the shock's rod is entered, so where it is touched was not judged"
+        raise NotJudged(why, "spring.bump_rubber")
+    if bump_travel is None:
+        raise Waits("arms.bump_travel")
+    if bump_rubber_touched is None and bump_rubber is not None:
+        raise Waits("bump_rubber_touched")
+    if bump_rubber_touched is None:
+        text = (
+            "No bump rubber on the shock's rod is entered, so it counts as none: where no other stop ends the bump travel of "
+            "{bump_travel}, tyre, arm or shock takes the blow."
+        )
+        return odd(text, "arms.bump_travel", confirmed)
     verdict = limits.verdict(bump_rubber_touched / bump_travel)
     if more_than(bump_rubber_touched, bump_travel):
         beyond = {"beyond": (bump_rubber_touched - bump_travel, "mm")}

@@ -5,7 +5,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.records import dataclass
 from rules.measure.units import Mm, NewtonMetre
-from rules.sheet.hub import HeldTogetherBy
+from rules.sheet.hub import SNOUT_NUT, HeldTogetherBy, turns_on_a_snout
 from rules.sheet.pivots import PivotKind, Shear
 from rules.tables import sources
 
@@ -33,14 +33,14 @@ def hub_holds_together(
     limits: AtLeast,
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
-    snout, shaft = "the nut of a fixed snout", stub_shaft_fitted or stub_shaft_torque is not None
-    if held_together_by == snout and shaft:
+    on_snout, shaft = turns_on_a_snout(held_together_by), stub_shaft_fitted or stub_shaft_torque is not None
+    if on_snout and shaft:
         return Judgement(
             "watch",
             "The hub is said to turn on a fixed snout, and a stub shaft and its nut are entered with it.",
             "Where a shaft turns with the wheel there is no fixed snout. Take out what this hub does not have.",
         )
-    if held_together_by == snout:
+    if on_snout:
         return Judgement(
             "watch",
             "The hub turns on a fixed snout, and its nut alone keeps it on.",
@@ -51,7 +51,7 @@ def hub_holds_together(
         return Judgement(
             "watch",
             f"The hub is said to be held together by {held_together_by}, and a fixed snout is entered with it.",
-            f"If the hub turns on the snout, say {snout}. Else take the snout's entries out.",
+            f"If the hub turns on the snout, say {SNOUT_NUT}. Else take the snout's entries out.",
         )
     if held_together_by == "itself" and shaft:
         return Judgement(

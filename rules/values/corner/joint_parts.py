@@ -74,7 +74,7 @@ def which_lug_side(
     which_bolt: OuterPivotBolt | None,
     upright_points: UprightPoints,
 ) -> Ratio:
-    """On which side of the {which} joint metal stands. Both, an estimate, until a single one's side is entered.
+    """On which side of the {which} joint metal stands. Both, an estimate, until it is said how it is held, and on which side.
 
     >>> upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
     >>> which_lug_side("upper", "ball joint", None, "below", 18.0, 15.0, "along the steering axis", upright)
@@ -83,7 +83,7 @@ def which_lug_side(
     begun = {f"bolts.{which}_gap": which_gap, f"bolts.{which}_lug_thickness": which_lug_thickness}
     whole_once_begun(NO_BOLTS, begun)
     if which_kind != "ball joint" and which_shear is None:
-        raise Waits(f"pivots.{which}_shear")
+        return Estimate(BOTH_SIDES, measure=f"pivots.{which}_shear")
     if which_kind != "ball joint" and which_shear == "double":
         return BOTH_SIDES
     along = _bolt(which, which_bolt, upright_points)

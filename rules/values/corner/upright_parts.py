@@ -18,7 +18,7 @@ from rules.measure.outline import (
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector
 from rules.sheet.bolts import ScrewedInto
-from rules.sheet.hub import HeldTogetherBy
+from rules.sheet.hub import HeldTogetherBy, turns_on_a_snout
 from rules.sheet.upright import Beam
 from rules.solids.shapes import Bore, Cylinder, Prism, Revolved, Shape, block
 from rules.tables import sources
@@ -72,7 +72,7 @@ def hub_body_part(
             "the hub's body ends within its flange", change="Put right hub body length or flange thickness."
         )
     front, back = ((0.0, hub_face_offset - along, wheel_centre_height) for along in (flange_thickness, body_length))
-    turns = held_together_by == "the nut of a fixed snout"
+    turns = turns_on_a_snout(held_together_by)
     return Part("hub body", "wheel" if turns else "upright", (Cylinder(front, back, body_diameter / 2),))
 
 

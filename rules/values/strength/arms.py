@@ -9,7 +9,7 @@ from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate, NotJudged
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import size
-from rules.sheet.hub import HeldTogetherBy
+from rules.sheet.hub import HeldTogetherBy, turns_on_a_snout
 from rules.sheet.upright import ArmForm
 from rules.strength.corner_loads import CornerLoads
 from rules.strength.margin import SafetyFactor
@@ -169,8 +169,7 @@ def snout_section(
     >>> [round(snout_section(40.0, 600.0, bore, None).modulus_u, 1) for bore in (0.0, 20.0)]
     [6283.2, 5890.5]
     """
-    on_snout = held_together_by == "the nut of a fixed snout"
-    if snout_diameter is None and snout_yield is None and on_snout:
+    if snout_diameter is None and snout_yield is None and turns_on_a_snout(held_together_by):
         why = "nothing is entered of the snout the hub turns on, so it was not judged"
         raise NotJudged(why, "upright.snout_diameter", "upright.snout_yield")
     if snout_diameter is None and snout_yield is None:

@@ -20,7 +20,7 @@ from rules.strength.threads import root_diameter
 from rules.tables import sources
 from rules.tables.bolt_grades import BoltGrade, BoltStrength
 from rules.tables.torque_factors import ThreadState
-from rules.values.optional_step import needed, whole_once_begun
+from rules.values.optional_step import whole_once_begun
 from rules.values.strength.bolts import GRADE_TABLE, TORQUE, strength_of, torque_of
 from rules.values.strength.upright import factor_of, worst
 
@@ -41,6 +41,8 @@ class PivotBolt:
     gap: float
     lug_thickness: float
     double_shear: bool
+    assumes: tuple[str, ...] = ()
+    """Dotted names of answers nobody gave, counted as the worst that is usual."""
 
     def words_in(self, units: Units) -> str:
         """In words in a sheet's units, for the written-out working."""
@@ -74,6 +76,8 @@ def which_pivot_bolt(
 ) -> PivotBolt:
     """The {which} pivot bolt in its joint. A ball joint's stud is held at one end, whatever is said of it.
 
+    A bolt of which nobody has said how it is held counts as held on one side, an estimate: it then bends most.
+
     >>> thread = Thread("14 x 1.5 mm", 14.0, 1.5)
     >>> bolt = which_pivot_bolt(thread, "10.9", 20.0, 0.0, 8.0, False, "rod end", "double", "upper")
     >>> bolt.words_in("metric")
@@ -85,12 +89,12 @@ def which_pivot_bolt(
         f"the {which} pivot bolt is not entered, so it was not judged",
         {f"bolts.{which}_{key}": answer for key, answer in entered.items()},
     )
-    shear: Shear = needed(f"pivots.{which}_shear", which_shear)
+    ball_joint = which_kind == "ball joint"
+    assumes = (f"pivots.{which}_shear",) if which_shear is None and not ball_joint else ()
     threaded = threads_in_joint is not False
     carries = root_diameter(thread.diameter, thread.pitch) if threaded else thread.diameter
-    return PivotBolt(
-        thread, strength_of(grade, thread), carries, ball, gap, lug, shear == "double" and which_kind != "ball joint"
-    )
+    double = which_shear == "double" and not ball_joint
+    return PivotBolt(thread, strength_of(grade, thread), carries, ball, gap, lug, double, assumes)
 
 
 @value(

@@ -4,16 +4,23 @@ from itertools import combinations, pairwise
 from math import atan2, cos, dist, hypot, sin, tau
 
 from rules.graph.declare import value
-from rules.graph.results import OutsideRange, Waits
+from rules.graph.results import DoesNotApply, OutsideRange, Waits
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.outline import Point, circle_places, hub_bolt_places
 from rules.measure.records import dataclass
 from rules.measure.units import Mm, Rad
+from rules.sheet.hub import HeldTogetherBy, turns_on_a_snout
 from rules.tables import sources
 from rules.values.optional_step import whole
 
 ON_A_RECTANGLE = 4
 """Bolts that two spacings place. Any other number of them stands on a circle, or each is placed by itself."""
+
+
+def needs_standing_body(held_together_by: HeldTogetherBy | None) -> None:
+    """Nothing, or DoesNotApply: of a hub on a fixed snout the bolts hold the snout's flange, and no ears of its body."""
+    if turns_on_a_snout(held_together_by):
+        raise DoesNotApply("the hub's body turns before the snout's flange, which the bolts hold")
 
 
 @dataclass(frozen=True, slots=True)

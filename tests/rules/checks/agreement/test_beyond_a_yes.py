@@ -61,9 +61,16 @@ def test_a_brackets_weld_stands_on_the_upright(changed: dict[str, Any], verdict:
 
 
 def test_a_weld_of_which_too_little_is_entered_is_not_placed() -> None:
-    for nothing in ({"caliper_stands": None}, dict.fromkeys(BRACKET) | {"caliper_stands": "ahead"}):
-        with pytest.raises(DoesNotApply):
+    levers = dict.fromkeys(f"weld_caliper_bracket_load_{way}" for way in ("ahead", "above", "inboard"))
+    with pytest.raises(DoesNotApply):
+        the_check("caliper-weld-on-upright")(**BRACKET | levers)
+    for nothing, left in (
+        ({"caliper_stands": None}, "weld_caliper_bracket.caliper_stands"),
+        ({"plate_width": None}, "plate.width"),
+    ):
+        with pytest.raises(NotJudged) as why:
             the_check("caliper-weld-on-upright")(**BRACKET | nothing)
+        assert why.value.fields == (left,)
 
 
 @pytest.mark.parametrize(
@@ -150,6 +157,7 @@ def test_hub_bolts_have_one_thread(access: Any, into: Any, verdict: str) -> None
 
 
 def test_hub_bolts_of_which_one_is_not_said() -> None:
-    for access, into in ((None, "nut"), ("studs", None)):
-        with pytest.raises(DoesNotApply):
-            the_check("hub-bolts-in-one-thread")(access, into)
+    with pytest.raises(DoesNotApply):
+        the_check("hub-bolts-in-one-thread")(None, "nut")
+    with pytest.raises(NotJudged):
+        the_check("hub-bolts-in-one-thread")("studs", None)

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from rules.graph.results import DoesNotApply
+from rules.graph.results import DoesNotApply, NotJudged
 from rules.sheet.confirmed import Confirmed
 from tests.support.declared import the_check
 
@@ -72,3 +72,26 @@ def test_a_caliper_reaches_round_its_rotor_and_pads(
     outboard: float, inboard: float | None, pad: float | None, above: float | None, verdict: str
 ) -> None:
     assert the_check("caliper-round-its-rotor")(outboard, 22.0, inboard, pad, above).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("kind", "inboard", "pistons", "verdict"),
+    [
+        # 40 mm outboard. Common practice, no source: pistons on the inboard side take 8 mm more at least, a hose bolt up to 32.
+        ("sliding", 48.1, 2, "good"), ("sliding", 47.9, 2, "watch"), ("sliding", 65.0, 3, "watch"),
+        ("sliding", 65.0, None, "good"),
+        ("fixed", 40.0, 3, "good"), ("fixed", 71.9, 2, "good"), ("fixed", 72.1, 2, "watch"),
+    ],
+)  # fmt: skip
+def test_a_sliding_caliper_has_its_pistons_inboard_and_a_fixed_one_on_both_sides(
+    kind: Any, inboard: float, pistons: int | None, verdict: str
+) -> None:
+    check = the_check("caliper-like-its-kind")
+    assert check(kind, 40.0, inboard, pistons, Confirmed()).verdict == verdict
+    assert check(kind, 40.0, inboard, pistons, Confirmed({"caliper.kind"})).verdict == "good"
+
+
+def test_without_its_inboard_reach_a_caliper_is_not_held_against_its_kind() -> None:
+    with pytest.raises(NotJudged) as why:
+        the_check("caliper-like-its-kind")("sliding", 40.0, None, None, Confirmed())
+    assert why.value.fields == ("caliper.inboard_reach",)

@@ -75,7 +75,10 @@ SNOUT = {"hub.held_together_by": "the nut of a fixed snout"}
         ("hub-bolts-outside-body", {}, "good"),
         ("hub-bolts-outside-body", {"hub.body_diameter": "108.1 mm"}, "good"),
         ("hub-bolts-outside-body", {"hub.body_diameter": "108.4 mm"}, "stop"),
-        ("hub-bolts-outside-body", {"hub.body_diameter": "120.1 mm", "hub.mount_bolt_thread": None}, "good"),
+        # No thread entered: clear of the thickest usual bolt, 16 mm; of a thin one only; of none.
+        ("hub-bolts-outside-body", {"hub.body_diameter": "104.1 mm", "hub.mount_bolt_thread": None}, "good"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "104.4 mm", "hub.mount_bolt_thread": None}, "waiting"),
+        ("hub-bolts-outside-body", {"hub.body_diameter": "120.1 mm", "hub.mount_bolt_thread": None}, "waiting"),
         ("hub-bolts-outside-body", {"hub.body_diameter": "120.4 mm", "hub.mount_bolt_thread": None}, "stop"),
         # On a circle of 130 mm: 65 less 6.
         ("hub-bolts-outside-body", {**CIRCLE, "hub.body_diameter": "117.9 mm"}, "good"),
@@ -104,7 +107,7 @@ SNOUT = {"hub.held_together_by": "the nut of a fixed snout"}
         # ISO 4032: an M12 nut is at most 10.8 mm high; 1.08 times that is 11.66.
         ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.6 mm", "bolts.hub_bolt_into": "nut"}, "good"),
         ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.8 mm", "bolts.hub_bolt_into": "nut"}, "watch"),
-        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.8 mm"}, "does not apply"),
+        ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "11.8 mm"}, "not judged"),
     ],
 )
 def test_bolts_and_ears_stand_on_the_hub_as_entered(check: str, changes: dict[str, object], verdict: str) -> None:

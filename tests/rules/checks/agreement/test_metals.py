@@ -2,7 +2,9 @@
 
 import pytest
 
+from rules.graph.results import DoesNotApply
 from sample_sheets import document
+from tests.support.declared import the_check
 from tests.support.judging import judged_like
 
 
@@ -16,3 +18,21 @@ def test_an_aluminium_rod_on_steel_stops(filler: str, verdict: str) -> None:
     entries["plate"]["filler"] = filler
     findings = judged_like("scree_ox_strength", entries).findings
     assert next(found.verdict for found in findings if found.check == "filler-suits-metal") == verdict
+
+
+@pytest.mark.parametrize(
+    ("condition", "verdict"),
+    [
+        # Common practice, no source: no weld on a coat of zinc or cadmium, nor on what was hardened.
+        ("A36 hot rolled, pickled and oiled", "good"), ("4130 normalised", "good"), ("as rolled, not galvanised", "good"),
+        ("galvanized sheet", "watch"), ("Zinc plated", "watch"), ("Cadmium plated offcut", "watch"),
+        ("quenched and tempered", "watch"), ("case-hardened", "watch"), ("heat treated to 40 HRC", "watch"),
+    ],
+)  # fmt: skip
+def test_a_coat_or_hardening_that_a_weld_spoils_is_told_from_the_plates_condition(condition: str, verdict: str) -> None:
+    assert the_check("condition-can-be-welded")(condition).verdict == verdict
+
+
+def test_of_a_condition_nobody_wrote_nothing_is_told() -> None:
+    with pytest.raises(DoesNotApply):
+        the_check("condition-can-be-welded")(None)

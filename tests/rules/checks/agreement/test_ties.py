@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.graph.results import Judgement
+from rules.graph.results import Judgement, Reason
 from rules.graph.worked import Worked
 from rules.judging.trade import trade
 from rules.measure.marks import BoltCircle, Thread, TyreMark
@@ -190,7 +190,7 @@ ROWS = [line.partition(":")[::2] for line in LIMITS.strip().splitlines()]
 def judge_tie(check: str, one: float, other: float, confirmed: Confirmed) -> Judgement:
     """One tie asked through the graph, its two inputs being all that is known."""
     node = trade().checks[check]
-    first, second = [given.origin for given in node.inputs if given.origin not in ("confirmed", "hub.held_together_by")]
+    first, second = [given.origin for given in node.inputs][:2]
     whole = {"Thread": Thread("10 x 1.5 mm", other, 1.5), "BoltCircle": BoltCircle("5 x 100 mm", 5, other),
              "TyreMark": TyreMark("LT265/75R16", 802.0, other, 16.0)}  # fmt: skip
     known = whole.get(trade().units[second], other)
@@ -229,9 +229,29 @@ def test_what_is_odd_is_good_once_confirmed_and_what_cannot_be_never_is(check: s
         assert judge_tie(check, float(number), float(other), Confirmed({field})).verdict == "stop"
 
 
-def test_a_tie_does_not_apply_while_one_of_the_two_is_missing_or_what_it_is_compared_with_is_nought() -> None:
+@pytest.mark.parametrize("check", [check for check, _ in ROWS])
+def test_an_answer_without_what_bounds_it_is_not_judged_and_says_what_to_enter(check: str) -> None:
+    node = trade().checks[check]
+    first, second = [given.origin for given in node.inputs][:2]
+    rear = {"brakes.rear_piston_diameter": 34.0} if check == "front-share-worked" else {}
+    worked = Worked(
+        {first: 100.0, **rear, "confirmed": Confirmed()}, waits={} if second in FIELDS else {second: (second,)}
+    )
+    assert trade().ask_check(node, worked) is None
+    assert check in worked.not_judged and worked.waits[check] == (second,)
+
+
+def test_an_answer_bounded_by_what_this_build_does_not_have_is_not_compared() -> None:
+    """Three bolts have no two spacings, so that there is no circle through four."""
+    worked = Worked({"hub.mount_circle": 150.0, "confirmed": Confirmed()})
+    worked.not_here["hub_bolts_across"] = Reason("they are not four")
+    assert trade().ask_check(trade().checks["hub-bolts-on-circle"], worked) is None
+    assert worked.not_here["hub-bolts-on-circle"] == "they are not four" and not worked.waits
+
+
+def test_a_tie_does_not_apply_where_its_answer_is_missing_or_what_it_is_compared_with_is_nought() -> None:
     node = trade().checks["rotor-inside-wheel"]
-    for known in ({}, {"rotor.diameter": 280.0}, {"rotor.diameter": 280.0, "wheel.diameter": 0.0}):
+    for known in ({}, {"wheel.diameter": 280.0}, {"rotor.diameter": 280.0, "wheel.diameter": 0.0}):
         worked = Worked({**known, "confirmed": Confirmed()})
         assert trade().ask_check(node, worked) is None
         assert "rotor-inside-wheel" in worked.not_here and not worked.broken

@@ -137,9 +137,15 @@ def test_no_bump_travel_at_all_is_a_stop_that_says_so(
     assert found.verdict == "stop" and found.text.startswith("No bump travel is left")
 
 
-def test_without_a_rubber_it_is_not_judged(finding: Callable[[str, Moving], Finding], moving: Moving) -> None:
+def test_without_a_rubber_what_ends_the_travel_is_asked_until_the_bump_travel_is_confirmed(
+    finding: Callable[[str, Moving], Finding], moving: Moving
+) -> None:
     found = finding("bump-rubber", moving)
-    assert found.verdict == "not judged" and found.waits_for == ("spring.bump_rubber",)
+    assert found.verdict == "watch" and found.asks_about == "arms.bump_travel"
+    assert finding("bump-rubber", {**moving, "arms.bump_travel": "0 mm"}).verdict == "stop"
+    no_shock = {name: entry for name, entry in moving.items() if not name.startswith("spring.")}
+    left = finding("bump-rubber", no_shock)
+    assert left.verdict == "not judged" and left.waits_for == ("spring.bump_rubber",)
 
 
 def test_a_shock_that_opens_as_the_wheel_rises_holds_nothing_up(

@@ -268,7 +268,23 @@ def test_hub_bolts_beyond_where_a_beam_may_end_count_without_it() -> None:
     assert {"upright.beam_top", "upright.beam_bottom"} <= {*finding(blank, "hub-plate").estimated_from}
 
 
-@pytest.mark.parametrize("blank", ["steering.tie_rod_ahead", "joint_angles.lower_bolt", "pivots.lower_shear"])
+@pytest.mark.parametrize("which", ["upper", "lower"])
+def test_a_joint_of_which_nobody_said_how_it_is_held_counts_as_held_on_one_side(which: str) -> None:
+    """On one side its bolt bears all of the force, and stands out as a cantilever: whatever rests on it reads no stronger."""
+    shear = f"pivots.{which}_shear"
+    blank, *told = (judged({shear: held}) for held in (None, "single", "double"))
+    assert (
+        shear in finding(blank, f"{which}-pivot-bolt").estimated_from
+        and shear not in finding(told[0], f"{which}-pivot-bolt").estimated_from
+    )
+    for margin in trade().of_role(SAFETY) & blank.worked.known.keys():
+        least = min(float(one.worked.known[margin]) for one in told if margin in one.worked.known)
+        assert blank.worked.known[margin] <= least * 1.0001, margin
+    bolt = f"{which}_pivot_bolt_safety"
+    assert blank.worked.known[bolt] == told[0].worked.known[bolt] < told[1].worked.known[bolt]
+
+
+@pytest.mark.parametrize("blank", ["steering.tie_rod_ahead", "joint_angles.lower_bolt"])
 def test_once_strength_is_asked_for_what_it_waits_for_is_missing_wherever_it_is_asked(blank: str) -> None:
     found = judged({blank: None})
     assert found.verdict == "unfinished" and blank in found.missing
