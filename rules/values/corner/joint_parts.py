@@ -263,7 +263,7 @@ def which_pivot_bolt_part(
     if which_kind == "ball joint" and which_lug_side != BOTH_SIDES:
         return Part(name, "upright", (bar(0.0, face, thread.diameter / 2), nut))
     back = face if which_lug_side == BOTH_SIDES else ball
-    head = bar(back - face - end, -back, hexagon.corner_radius)
+    head = bar(face - end - back, -back, hexagon.corner_radius)
     return Part(name, "upright", (bar(-back, face, thread.diameter / 2), nut, head))
 
 

@@ -1,11 +1,13 @@
 """What is cut out of the pieces stands where the bolts do, in the corner's own axes: x forward, z up."""
 
 from math import cos, pi, sin
+from typing import Any
 
 import pytest
 
-from rules.drawn.openings import openings
-from rules.solids.shapes import Cylinder
+from rules.corner.part import Part
+from rules.drawn.openings import _in_arm, _in_beam, openings
+from rules.solids.shapes import Cylinder, Prism
 from sample_sheets import document
 from tests.support.judging import judged_document
 
@@ -44,3 +46,80 @@ def test_lugs_and_ball_lose_the_bolts_hole(which: str) -> None:
     (hole,) = found[f"{which} lugs"]
     assert isinstance(hole, Cylinder)
     assert hole.radius == pytest.approx(0.375 * IN)
+
+
+SECTION = ((-30.0, -99.0), (30.0, -99.0), (30.0, 99.0), (-30.0, 99.0))
+BLOCK = Prism((0.0, -50.0, 400.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0), SECTION, -80.0, 0.0)
+"""A beam 60 wide, 80 deep and 198 long behind a plate whose back is at y = -50."""
+
+
+@pytest.mark.parametrize(
+    ("beam", "wall", "cut", "bore", "within", "bored"),
+    [
+        # Walls of 5 all round: 50 wide inside, 75 to 5 behind the plate; an opening goes 1 past the ends.
+        ("box", 5.0, None, 40.0, (-75.0, -5.0), (-125.0, -49.0)),
+        ("box", 5.0, "face on the plate", 40.0, (-75.0, -5.0), (-125.0, -49.0)),
+        ("box", 5.0, "both faces", 40.0, (-75.0, -5.0), (-131.0, -49.0)),
+        ("box", 5.0, "not cut", 40.0, (-75.0, -5.0), None),
+        ("box", 5.0, "both faces", None, (-75.0, -5.0), None),
+        # A channel is open to the plate.
+        ("channel", 5.0, None, 40.0, (-75.0, 1.0), None),
+        ("channel", 5.0, "both faces", 40.0, (-75.0, 1.0), (-131.0, -49.0)),
+        # Walls that leave no inside: as thick as half the width; a wide box whose walls fill its depth.
+        ("box", 30.0, None, 40.0, None, None),
+        ("solid bar", 5.0, None, 40.0, None, None),
+    ],
+)
+def test_the_inside_of_a_beam(
+    beam: str, wall: float, cut: Any, bore: Any, within: tuple[float, float] | None, bored: tuple[float, float] | None
+) -> None:
+    known = {"upright.beam": beam, "upright.beam_wall": wall, "upright.beam_cut": cut, "plate.bore": bore}
+    found = _in_beam(known, part=Part("beam", "upright", (BLOCK,))) or ()
+    assert len(found) == bool(within) + bool(bored)
+    if within:
+        inside = found[0]
+        assert isinstance(inside, Prism)
+        assert inside.outline == ((-25.0, -100.0), (25.0, -100.0), (25.0, 100.0), (-25.0, 100.0))
+        assert (inside.low, inside.high, inside.origin) == (*within, BLOCK.origin)
+    if bored:
+        assert found[1] == Cylinder((0.0, bored[0], 400.0), (0.0, bored[1], 400.0), 20.0)
+
+
+def test_a_box_whose_walls_fill_its_depth_has_no_inside() -> None:
+    flat = Prism(
+        BLOCK.origin, BLOCK.across, BLOCK.up, ((-50.0, -99.0), (50.0, -99.0), (50.0, 99.0), (-50.0, 99.0)), -10.0, 0.0
+    )
+    known = {"upright.beam": "box", "upright.beam_wall": 5.0}
+    assert _in_beam(known, part=Part("beam", "upright", (flat,))) is None
+    assert len(_in_beam(known | {"upright.beam_wall": 4.9}, part=Part("beam", "upright", (flat,))) or ()) == 1
+
+
+@pytest.mark.parametrize(("wall", "inside"), [(5.0, 25.0), (29.9, 0.1), (30.0, None), (31.0, None)])
+def test_the_inside_of_a_tube(wall: float, inside: float | None) -> None:
+    tube = Cylinder((0.0, -80.0, 300.0), (0.0, -80.0, 500.0), 30.0)
+    found = _in_beam({"upright.beam": "tube", "upright.beam_wall": wall}, part=Part("beam", "upright", (tube,)))
+    assert (found is None) == (inside is None)
+    if found:
+        (hollow,) = found
+        assert isinstance(hollow, Cylinder) and hollow.radius == pytest.approx(inside)
+        assert (hollow.start, hollow.end) == ((0.0, -80.0, 299.0), (0.0, -80.0, 501.0))
+
+
+@pytest.mark.parametrize(
+    ("form", "bolt", "eye", "drilled"),
+    [
+        ("flat bar", "up and down", True, True), ("flat bar", "up and down", False, False),
+        ("flat bar", "fore and aft", True, False), ("round bar", "up and down", True, False),
+    ],
+)  # fmt: skip
+def test_the_hole_in_a_flat_bars_eye(form: str, bolt: str, eye: bool, drilled: bool) -> None:
+    """A stud of 12 in an eye 20 high: a hole of 12 that goes 1 past both faces."""
+    round_end = Cylinder((100.0, -90.0, 380.0), (100.0, -90.0, 400.0), 18.0)
+    part = Part("steering arm", "upright", (BLOCK, round_end) if eye else (BLOCK,))
+    known = {
+        "upright.steering_arm_form": form,
+        "loads.tie_rod_stud_diameter": 12.0,
+        "joint_angles.tie_rod_outer_bolt": bolt,
+    }
+    hole = Cylinder((100.0, -90.0, 379.0), (100.0, -90.0, 401.0), 6.0)
+    assert _in_arm(known, part=part) == ((hole,) if drilled else None)

@@ -30,6 +30,19 @@ def test_a_figure_is_said_with_its_unit(number: float, unit: str, said: str) -> 
 
 
 @pytest.mark.parametrize(
+    ("number", "said"),
+    [  # 18 mm is 0.7087 in: 3/4 is 5.8 % more. 17.9 mm is 0.7047: 6.4 %, and 11/16 is 2.4 % less.
+        (18.0, "18 mm (3/4 in)"), (17.9, "17.9 mm (11/16 in)"),
+        # 27 mm is 1.0630 in: 1 is 5.9 % less. 27.1 mm is 1.0669: 6.3 %, and 1 1/8 is 5.4 % more.
+        (27.0, "27 mm (1 in)"), (27.1, "27.1 mm (1 1/8 in)"),
+        (1.5, "1.5 mm (1/16 in)"), (1.4, "1.4 mm"), (0.0, "0 mm"), (-25.0, "-25 mm"),
+    ],
+)  # fmt: skip
+def test_beside_a_length_stands_the_coarsest_fraction_within_six_in_a_hundred(number: float, said: str) -> None:
+    assert in_both(number, "mm") == said
+
+
+@pytest.mark.parametrize(
     ("number", "unit", "said"),
     [
         (6.0, "mm", "6 mm (1/4 in)"),

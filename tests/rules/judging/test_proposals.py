@@ -2,16 +2,20 @@
 
 import copy
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from types import SimpleNamespace
 from typing import Any
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from rules.judging.following import Candidate
 from rules.judging.judge import Finding, Judged
+from rules.judging.probe import Score
 from rules.judging.proposal import EntryChange, Moved, Proposal
 from rules.judging.proposal_words import change_words, no_offer_words, outcome_words, second_look_words
-from rules.judging.proposals import SHOWN, Looked, in_trouble, look_for, look_for_each, meant
+from rules.judging.proposals import SHOWN, Looked, _and_farther, in_trouble, look_for, look_for_each, meant
 from rules.sheet import FIELDS
 from rules.sheet.choosable import choosable, of_an_own_part, too_large_to_be_meant
 from sample_sheets import document, samples
@@ -475,3 +479,17 @@ def test_among_many_a_finding_is_offered_what_it_gets_by_itself() -> None:
     for finding in findings:
         alone = look_for(sheet, finding)
         assert not alone.offers or among[finding.key], finding.key
+
+
+@pytest.mark.parametrize(
+    ("n", "end", "tried"),
+    [  # a quarter more each time, one at least, twice
+        (1, 99, [1, 2, 3]), (4, 99, [4, 5, 6]), (8, 99, [8, 10, 12]), (-8, 99, [-8, -10, -12]), (-1, 99, [-1, -2, -3]),
+        (20, 99, [20, 25, 31]), (8, 11, [8, 10]), (8, 9, [8]), (-8, 11, [-8, -10]),
+    ],
+)  # fmt: skip
+def test_a_change_that_was_nearly_enough_is_tried_a_little_larger(n: int, end: int, tried: list[int]) -> None:
+    lever: Any = SimpleNamespace(at=lambda n: {"steps": float(n)} if abs(n) <= end else None)
+    candidate = Candidate({"steps": float(n)}, Score(3, 0.0), 1.0, lever, n)
+    assert [answers["steps"] for answers in _and_farther(candidate)] == tried
+    assert list(_and_farther(replace(candidate, lever=None))) == [candidate.answers]

@@ -7,6 +7,7 @@ from rules.measure.marks import Thread
 from rules.shop.checklist_line import BLANK
 from rules.shop.parts_list import (
     PartsRow,
+    _bar_arm,
     _caliper_bolts,
     _hub_bolts,
     _lower_pivot_bolt,
@@ -149,3 +150,20 @@ def test_caliper_bolts_nobody_entered_are_blanks() -> None:
     found = row(_caliper_bolts({}, units="metric"))
     assert (found.a_side, found.size, found.material) == ("____", f"thread {BLANK}, length {BLANK}", BLANK)
     assert f"points {BLANK}" in found.notes
+
+
+@pytest.mark.parametrize(
+    ("form", "high", "wall", "words"),
+    [
+        ("flat bar", 12.0, None, None),  # it is cut from plate
+        ("round bar", 20.0, 3.0, "ø 30 mm, 150 mm to the tie rod"),
+        ("round tube", 20.0, 3.0, "ø 30 mm, wall 3 mm, 150 mm to the tie rod"),
+        ("round tube", None, None, f"ø 30 mm, wall {BLANK}, 150 mm to the tie rod"),
+        ("box", 20.0, 3.0, "30 mm x 20 mm, wall 3 mm, 150 mm to the tie rod"),
+        ("box", None, None, f"30 mm x {BLANK}, wall {BLANK}, 150 mm to the tie rod"),
+    ],
+)
+def test_what_a_steering_arm_is_cut_from(form: str, high: float | None, wall: float | None, words: str | None) -> None:
+    known = {"form": form, "length": 150.0, "width": 30.0, "height": high, "wall": wall}
+    known = {f"upright.steering_arm_{key}": entry for key, entry in known.items() if entry is not None}
+    assert _bar_arm(known, units="metric") == words

@@ -2,6 +2,8 @@
 
 from typing import Any
 
+import pytest
+
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
 from rules.drawn.weld_symbol import weld_symbol
 from rules.shop.weld_map import Joint, in_common, joints, order_of_runs
@@ -105,3 +107,41 @@ def test_symbols_by_form() -> None:
         item for item in weld_symbol("fillet on one side", "6 mm", "", "metric") if getattr(item, "pen", "") == "hidden"
     ]
     assert len(dashed) == 1, "and a dashed line for the other side"
+
+
+@pytest.mark.parametrize(
+    ("form", "leg", "run", "apart", "along", "words", "runs"),
+    [
+        ("", "", "", "", "", "form, leg, length, sides, prep, gap: ________", ("7",)),
+        ("full bevel", "6", "40", "", "", "full bevel; welded through, back gouged or seen; gap ____; 40 long", ("7",)),
+        ("fillet on one side", "6", "40", "", "", "fillet on one side; leg 6; 40 long", ("7",)),
+        ("fillet on both sides", "6", "40", "50", "", "fillet on both sides; leg 6; 40 long, each run", ("7a", "7b")),
+        ("fillet on both sides", "", "", "", "", "fillet on both sides; leg ____; ____ long, each run", ("7a", "7b")),
+        (
+            "fillet round a rectangle",
+            "5",
+            "40",
+            "30",
+            "",
+            "fillet round a rectangle; leg 5; 40 by 30, all round",
+            ("7",),
+        ),
+        (
+            "fillet round a rectangle",
+            "5",
+            "",
+            "",
+            "",
+            "fillet round a rectangle; leg 5; ____ by ____, all round",
+            ("7",),
+        ),
+        ("fillet round a tube or cup", "5", "", "38", "", "fillet round a tube or cup; leg 5; round 38", ("7",)),
+        ("fillet round a tube or cup", "5", "40", "", "", "fillet round a tube or cup; leg 5; round ____", ("7",)),
+        ("fillet", "5", "40", "", "half of it", "fillet; leg 5; half of it", ("7a", "7b")),
+    ],
+)
+def test_a_weld_in_words_with_blanks_for_what_is_not_entered(
+    form: str, leg: str, run: str, apart: str, along: str, words: str, runs: tuple[str, ...]
+) -> None:
+    joint = Joint(7, "upper", "Lug to plate", form, leg, run, apart, "", "", bool(form), along)
+    assert (joint.words, joint.runs) == (words, runs)

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from rules.graph.results import OutsideRange
 from rules.measure.vectors import Vector
-from rules.strength.balance import Linkage, arm_normal, balance, leg_forces, moment_of, rod_line
+from rules.strength.balance import Linkage, arm_normal, balance, leg_forces, moment_of, plane_slopes, rod_line
 
 CLOSE = 1e-9
 
@@ -236,3 +236,28 @@ def test_signs_of_the_angles() -> None:
     assert np.dot(arm_normal(radians(10), 0.0), (0.0, 1.0, tan(radians(10)))) == pytest.approx(0.0)
     assert np.dot(arm_normal(0.0, radians(5)), (1.0, 0.0, tan(radians(5)))) == pytest.approx(0.0)
     assert rod_line(radians(10), 0.0)[2] > 0 and rod_line(0.0, radians(10))[0] > 0
+
+
+@pytest.mark.parametrize(
+    ("front", "rear", "outer"),
+    [
+        ((200.0, -300.0, 500.0), (-200.0, -300.0, 500.0), (0.0, -300.0, 500.0)),  # all in a line
+        ((200.0, -300.0, 500.0), (200.0, -300.0, 500.0), (0.0, 0.0, 500.0)),  # both inner pivots in one place
+        ((200.0, -300.0, 500.0), (-200.0, -300.0, 500.0), (0.0, -300.0, 300.0)),  # in a plane that stands upright
+        ((0.0, -300.0, 500.0), (0.0, -300.0, 300.0), (0.0, 0.0, 400.0)),
+    ],
+)
+def test_three_pivots_in_a_line_or_upright_plane_guide_nothing(front: Vector, rear: Vector, outer: Vector) -> None:
+    with pytest.raises(OutsideRange, match="three pivots do not lie in a plane"):
+        plane_slopes(front, rear, outer)
+
+
+@pytest.mark.parametrize(("across", "along"), [(5.0, 0.0), (0.0, 5.0), (-12.0, 7.0), (60.0, -3.0)])
+def test_slopes_of_a_plane_come_back(across: float, along: float) -> None:
+    """z rises by tan across for a mm outboard and by tan along for a mm ahead."""
+
+    def at(x: float, y: float) -> Vector:
+        return (x, y, 500.0 + x * tan(radians(along)) + y * tan(radians(across)))
+
+    found = plane_slopes(at(210.0, -300.0), at(-180.0, -330.0), at(20.0, 5.0))
+    assert found == pytest.approx((radians(across), radians(along)), abs=1e-12)

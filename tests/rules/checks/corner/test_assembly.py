@@ -139,3 +139,68 @@ def test_a_pivot_bolt_wants_a_tool_on_both_ends() -> None:
 def test_a_wheel_in_the_way_of_a_pivot_bolt_comes_off(beyond: float, wheel: str) -> None:
     found = pivot_bolt(ball("rim", (105.0 + beyond, -120.0, 520.0), "wheel"))
     assert found.verdict == "good" and f"with the wheel {wheel}" in found.text
+
+
+def hub_bolts(*parts: Part, beam: Part | None = None, access: str | None = None) -> Judgement:
+    """Two bolts at x = 60 and -60 whose heads of 7.5 sit on the plate's back at y = -50, each with 30 of bolt in front of it."""
+    radius = 9.0 / 0.75**0.5
+    shapes = [
+        Cylinder((x, start, 400.0), (x, end, 400.0), of)
+        for x in (60.0, -60.0)
+        for start, end, of in ((-57.5, -50.0, radius), (-50.0, -20.0, 6.0))
+    ]
+    bolts = Part("hub bolts", "upright", tuple(shapes))
+    every = {part.name: part for part in (bolts, *parts, *([beam] if beam else []))}
+    kind = "box" if beam else None
+    found = the_check("assembly-hub-bolts")(bolts, every, (), kind, access, beam, UPRIGHT)
+    assert isinstance(found, Judgement)
+    return found
+
+
+@pytest.mark.parametrize("x", [60.0, -60.0])
+@pytest.mark.parametrize(
+    ("y", "verdict", "words"),
+    [
+        # A socket ends at -50 - 7.5 - 80; pushed in, the bolt's head begins at -50 - 30 - 7.5.
+        (-137.5 - APART, "good", "socket reaches every"),
+        (-137.5 - CLOSE, "watch", "with a spanner only: lug in the way"),
+        (-87.5 - APART, "watch", "with a spanner only: lug in the way"),
+        (-87.5 - CLOSE, "stop", "a hub bolt cannot be pushed in: lug in the way"),
+        (-57.5 - CLOSE, "stop", "no socket and no spanner reaches a hub bolt: lug in the way"),
+    ],
+)
+def test_what_stands_behind_a_hub_bolt(x: float, y: float, verdict: str, words: str) -> None:
+    found = hub_bolts(ball("lug", (x, y, 400.0)))
+    assert found.verdict == verdict and words in found.text
+
+
+def test_what_comes_off_is_in_no_hub_bolts_way() -> None:
+    for name in ("caliper", "upper pivot bolt", "lower pivot bolt"):
+        assert hub_bolts(ball(name, (60.0, -60.0, 400.0))).verdict == "good"
+    assert hub_bolts(ball("rim", (60.0, -60.0, 400.0), "wheel")).verdict == "good"
+
+
+def test_a_hub_bolts_head_under_the_beam_wants_a_way_in() -> None:
+    beam = ball("beam", (60.0, -55.0, 400.0))
+    assert hub_bolts(beam=beam).verdict == "stop"
+    assert hub_bolts(beam=beam, access="access holes").verdict == "watch"
+    assert hub_bolts(beam=ball("beam", (0.0, -55.0, 400.0))).verdict == "good"
+
+
+def test_the_nut_of_a_ball_joints_stud_is_reached_or_not() -> None:
+    """A nut on the end of a stud that points ahead; a ball on its face leaves nothing, one 20 off a spanner, none a socket."""
+    radius = 9.0 / 0.75**0.5
+    nut = Cylinder((25.0, -120.0, 520.0), (35.8, -120.0, 520.0), radius)
+    stud = Part("upper pivot bolt", "upright", (Cylinder((0.0, -120.0, 520.0), (25.0, -120.0, 520.0), 6.0), nut))
+
+    def turned(*parts: Part) -> Judgement:
+        every = {part.name: part for part in (stud, *parts)}
+        found = the_check("assembly-upper-pivot-bolt")(stud, every, ())
+        assert isinstance(found, Judgement)
+        return found
+
+    assert "A socket reaches the nut" in turned().text
+    near = turned(ball("gusset", (60.0, -120.0, 520.0)))
+    assert near.verdict == "good" and "A spanner reaches the nut" in near.text
+    shut = turned(ball("gusset", (38.0, -120.0, 520.0)))
+    assert shut.verdict == "stop" and "gusset in the way" in shut.text

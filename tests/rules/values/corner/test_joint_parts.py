@@ -8,6 +8,7 @@ from rules.corner.part import Part
 from rules.graph.results import OutsideRange
 from rules.judging.judge import Finding, Judged, judge
 from rules.judging.trade import trade
+from rules.measure.marks import Thread
 from rules.motion.points import UprightPoints
 from rules.sheet import read_sheet
 from rules.solids.pieces import Hull
@@ -40,6 +41,28 @@ def test_a_stud_stands_on_its_side_along_its_own_bolt_and_on_no_other(side: Any,
     for other in {"fore and aft", "across the car", "along the steering axis"} - {bolt}:
         with pytest.raises(OutsideRange, match=f"said to stand {side}"):
             lug_side("upper", "ball joint", None, side, 18.0, 15.0, other, upright)
+
+
+@pytest.mark.parametrize(
+    ("kind", "side", "shank", "nut", "head"),
+    [
+        ("spherical bearing", 0.0, (-25.0, 25.0), (25.0, 40.8), (-40.8, -25.0)),  # a lug on either side
+        ("rod end", 1.0, (-10.0, 25.0), (25.0, 40.8), (-25.8, -10.0)),  # the head on the ball's own side
+        ("rod end", -1.0, (-25.0, 10.0), (-40.8, -25.0), (10.0, 25.8)),
+        ("ball joint", 1.0, (0.0, 25.0), (25.0, 40.8), None),
+        ("ball joint", -1.0, (-25.0, 0.0), (-40.8, -25.0), None),
+    ],
+)
+def test_a_bolt_from_its_head_to_its_nut(kind: Any, side: float, shank: Any, nut: Any, head: Any) -> None:
+    """Ball 20 wide, gap 5, lug 10: its outer face is 25 from the middle. M14: nut 12.8 high and 21 across flats (ISO 4032,
+    from memory), so 10.5 / cos 30 deg = 12.124 to a corner; two threads of 1.5 stand out: 25 + 12.8 + 3 = 40.8."""
+    upright = UprightPoints((0.0, -120.0, 300.0), (0.0, -120.0, 590.0), (0.0, 0.0, 400.0))
+    bolt = trade().values["upper_pivot_bolt_part"].function
+    found = bolt("upper", kind, side, 20.0, 5.0, 10.0, Thread("", 14.0, 1.5), "fore and aft", upright)
+    sizes = [(*sorted((shape.start[0], shape.end[0])), shape.radius) for shape in found.shapes]
+    wanted = [(*shank, 7.0), (*nut, 12.124), *([(*head, 12.124)] if head else [])]
+    assert sizes == [pytest.approx(size, abs=1e-3) for size in wanted]
+    assert all(shape.start[1:] == shape.end[1:] == (-120.0, 590.0) for shape in found.shapes)
 
 
 def changed(entries: dict[str, object]) -> Judged:
