@@ -14,10 +14,11 @@ from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.records import dataclass
 from rules.measure.section_marks import read_section
 from rules.sheet import FIELDS
-from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS
+from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, USED_AS, WALLS_OF_ARMS
 
 BY_VALUE = {question: name(value) for question, value in USED_AS.items()}
 WHEEL_DIAMETER, SMALLEST, USE = name("wheel.diameter"), name("tyre.smallest"), name("job.use")
+SPRING_ON = name("pivots.spring_on")
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +66,9 @@ def _worked_out(field_name: str, judged: Judged) -> Offer | None:
         side = judged.sheet.answers.get(whole)
         return Offer(show(side / 2, "mm", judged.shown_in), "the middle") if isinstance(side, float) else None
     if field_name in BY_NAME:
-        return _by_name(field_name, judged)
+        return _by_name(*BY_NAME[field_name], judged)
+    if field_name in WALLS_OF_ARMS and (spring := answer(judged.sheet.answers, SPRING_ON)):
+        return _by_name(WALLS_OF_ARMS[field_name][spring == "upper arm"], -1, judged)
     if field_name not in BY_VALUE:
         return None
     found = answer(worked.known, BY_VALUE[field_name])
@@ -79,9 +82,8 @@ def _worked_out(field_name: str, judged: Judged) -> Offer | None:
     return Offer(entry, "worked out")
 
 
-def _by_name(field_name: str, judged: Judged) -> Offer | None:
-    """A size of stock that was entered by name in another row."""
-    other, place = BY_NAME[field_name]
+def _by_name(other: str, place: int, judged: Judged) -> Offer | None:
+    """A size of stock that was entered by name in another row. place: which of the sizes in its name."""
     if other not in judged.sheet.answers:
         return None
     sizes = read_section(judged.sheet.typed[other], judged.sheet.units)

@@ -109,8 +109,14 @@ BY_NAME: Mapping[str, tuple[str, int]] = {
     "upright.beam_wall": ("upright.beam_width", -1),
     "upright.steering_arm_height": ("upright.steering_arm_width", 1),
     "upright.steering_arm_wall": ("upright.steering_arm_width", -1),
+    "loads.tie_rod_wall": ("arms.tie_rod_tube", -1),
 }
 """A size, and where the stock it belongs to may have been entered by name, `3 x 2 x 1/4 box`: which of its sizes it is."""
+WALLS_OF_ARMS: Mapping[str, tuple[str, str]] = {
+    "loads.arm_wall": ("arms.upper_tube", "arms.lower_tube"),
+    "loads.spring_arm_wall": ("arms.lower_tube", "arms.upper_tube"),
+}
+"""A wall, and where its tube may have been entered by name: with the spring on the lower arm, and on the upper."""
 NOUGHT: Mapping[str, str] = {
     **{f"{step}.{key}": "beside the pivot" for step in WELD[:2] for key in ("load_ahead", "load_above")},
     f"{WELD[3]}.load_above": "level with it",

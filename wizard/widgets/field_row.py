@@ -118,14 +118,23 @@ class FieldRow(LaidOutOnce):
 
     def reload(self, text: str) -> None:
         """Show another text that was put in the sheet elsewhere."""
-        if isinstance(self.editor, Entry) and text != self.editor.value:
+        if not self.is_attached:
+            self._text = self._loaded = text
+            self.editor = self._make_editor(None, text)
+        elif isinstance(self.editor, Entry) and text != self.editor.value:
             self._text = self._loaded = text
             self.editor.value = text
             self.editor.cursor_position = len(text)
 
     def compose(self) -> ComposeResult:
         """Just the entry; the rest is drawn."""
-        yield self.editor
+        if not self.editor.is_attached:
+            yield self.editor
+
+    def make_ready(self) -> None:
+        """A row that was put in a form which is open already: the cursor may come before its turn to be composed."""
+        self.mount(self.editor)
+        self._redraw()
 
     def show(self, echo: tuple[str, ...], units: Units | None, error: str) -> None:
         """What the entry was read as, the units of a bare number, and what is wrong with it, if anything."""
@@ -139,6 +148,8 @@ class FieldRow(LaidOutOnce):
             self._redraw()
 
     def _redraw(self) -> None:
+        if not self.is_attached:
+            return
         self.set_class(bool(self.error), "unreadable")
         self.refresh()
         height = 1 + len(self._below())

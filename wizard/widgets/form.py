@@ -45,6 +45,7 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
         super().__init__()
         self.rows = {name: FieldRow(name, ASKED[name], session.entry(name), session.text(name)) for name in page.fields}
         self._page, self._session = page, session
+        self._is_built = False
         self.asked_for = ""
         """A row that somebody went to by name: it is in sight although it does not apply."""
         self.sections = [StepRows(step, names, page) for step, names in _by_step(page).items()]
@@ -54,15 +55,33 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
             section.more_open = self._is_wanted(section)
 
     def compose(self) -> Iterator[Widget]:
-        """Each step's heading and questions, those set aside under a line of their own."""
+        """Each step's heading and questions, those set aside under a line of their own. Rows out of sight come later."""
+        self.lay_out()
+        yield from (widget for widget in self._in_order() if widget.display or not isinstance(widget, FieldRow))
+
+    def on_mount(self) -> None:
+        """From now on a row comes when it is to be seen."""
+        self._is_built = True
+
+    def _in_order(self) -> Iterator[Widget]:
         for section in self.sections:
             yield section.heading
-            for name in section.first:
-                yield self.rows[name]
+            yield from (self.rows[name] for name in section.first)
             yield section.more
-            for name in section.aside:
-                yield self.rows[name]
-        self.lay_out()
+            yield from (self.rows[name] for name in section.aside)
+
+    def _bring(self) -> None:
+        """Put in their places the rows that are to be seen for the first time, each ready for the cursor."""
+        coming: list[FieldRow] = []
+        for widget in (*self._in_order(), None):
+            if isinstance(widget, FieldRow) and not widget.is_attached:
+                coming += [widget] if widget.display else []
+            elif coming:
+                self.mount(*coming, before=widget)
+                for row in coming:
+                    row.make_ready()
+                coming = []
+                self.call_after_refresh(self.show_cursor)  # none of them has a place before
 
     def _is_wanted(self, section: StepRows) -> bool:
         """Whether what is set aside is open from the start: an answer stands there, or nothing else is left to answer."""
@@ -79,6 +98,8 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
                     self.rows[name].display = seen
             away = [name for name in section.aside if self._applies(name)]
             section.show(away, self._session)
+        if self._is_built:
+            self._bring()
 
     def _applies(self, name: str) -> bool:
         return (

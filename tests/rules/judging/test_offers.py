@@ -6,7 +6,7 @@ from rules.judging.judge import Judged, judge
 from rules.judging.offers import BY_VALUE, Offer, can_start, offer, start_value
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, read_sheet
-from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS
+from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, WALLS_OF_ARMS
 from rules.sheet.arranged import ASIDE, PAPERS, applies
 from sample_sheets import document
 from tests.support.base_sheet import changed
@@ -15,13 +15,24 @@ from wizard.desk.pages import HEADINGS, PAGES
 
 WELD = {"plate.thickness": "16 mm", "weld_upper.filler": "er70s-6", "weld_upper.leg": "8 mm"}
 
+ARMS = {"arms.lower_tube": "45 x 4 mm tube", "arms.upper_tube": "38 x 3 mm tube"}
+
 
 def judged(changes: dict[str, object]) -> Judged:
     return judged_document(changed(changes))
 
 
 def test_every_name_is_a_question_of_its_kind() -> None:
-    assert {*SAME_AS, *SAME_AS.values(), *BY_VALUE, *NOUGHT, *BY_NAME, *HALF_OF, *HALF_OF.values()} <= FIELDS.keys()
+    assert {
+        *SAME_AS,
+        *SAME_AS.values(),
+        *BY_VALUE,
+        *NOUGHT,
+        *BY_NAME,
+        *WALLS_OF_ARMS,
+        *HALF_OF,
+        *HALF_OF.values(),
+    } <= FIELDS.keys()
     for name, value in BY_VALUE.items():
         assert trade().units[value.origin] == FIELDS[name].unit, name
     assert {FIELDS[name].step for name in FIELDS if can_start(name)} <= set(OWN)
@@ -42,6 +53,13 @@ def test_every_name_is_a_question_of_its_kind() -> None:
         ("weld_caliper_bracket.leg", WELD, Offer("8 mm", "as upper")),
         ("plate.spindle_from_front", {"plate.width": "180 mm"}, Offer("90 mm", "the middle")),
         ("loads.bump", {"loads.judge_strength": True}, Offer("4", "usual for trail")),  # course notes and slides
+        ("loads.tie_rod_wall", {"arms.tie_rod_tube": "1 1/4 x 0.188 in tube"}, Offer("4.78 mm", "by its name")),  # 4.7752
+        ("loads.tie_rod_wall", {"arms.tie_rod_tube": "30 mm"}, None),
+        ("loads.spring_arm_wall", ARMS | {"pivots.spring_on": "lower arm"}, Offer("4 mm", "by its name")),
+        ("loads.spring_arm_wall", ARMS | {"pivots.spring_on": "upper arm"}, Offer("3 mm", "by its name")),
+        ("loads.arm_wall", ARMS | {"pivots.spring_on": "lower arm"}, Offer("3 mm", "by its name")),
+        ("loads.arm_wall", ARMS | {"pivots.spring_on": "upper arm"}, Offer("4 mm", "by its name")),
+        ("loads.arm_wall", ARMS | {"pivots.spring_on": None}, None),
         ("wheel.width", {"wheel.width": None}, None),
         ("wheel.bolt_circle", {"wheel.bolt_circle": None}, None),  # measured on both parts to see whether they fit
         ("pivots.lower_shear", {}, None),  # answered

@@ -9,9 +9,10 @@ from textual._compositor import Compositor
 from textual.geometry import Region
 from textual.pilot import Pilot
 
-from tests.support.driving import Drive, app_of, screen_of, until
+from tests.support.driving import Drive, app_of, burst, dealt_with, form_of, saved, screen_of, until
 from wizard.desk.pages import PAGES, REVIEW
 from wizard.look import LOOKS
+from wizard.widgets.field_row import FieldRow
 
 WHEEL = [page.key for page in PAGES].index("wheel")
 
@@ -77,3 +78,28 @@ def test_opening_pages_looks_for_garbage_once_in_several(drive: Drive, finished:
 
     drive(finished, act, size=(120, 40))
     assert looks.count("start") < 6
+
+
+def test_a_row_is_made_when_it_is_to_be_seen_and_takes_what_was_typed_before_that(
+    drive: Drive, half_done: Path
+) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        for number in range(len(PAGES)):
+            if number != REVIEW:
+                await screen_of(pilot).turn_to(number, at_top=True)
+                rows = form_of(pilot).rows
+                assert [name for name in rows if rows[name].is_attached] == [
+                    name for name in rows if rows[name].display
+                ]
+        await screen_of(pilot).turn_to([page.key for page in PAGES].index("welds"), at_top=True)
+        rows = form_of(pilot).rows
+        assert not rows["weld_steering_arm.load_ahead"].is_attached
+        burst(pilot, "ctrl+f", "type:weld_steering_arm.load_ahead", "enter", "type:3/8", "enter", "type:5", "enter")
+        await dealt_with(pilot)
+        rows = form_of(pilot).rows
+        assert rows["weld_steering_arm.load_ahead"].is_attached and not rows["weld_lower.load_ahead"].is_attached
+        shown = [row for row in form_of(pilot).form.children if isinstance(row, FieldRow)]
+        assert shown == [row for row in rows.values() if row.is_attached]
+
+    drive(half_done, act)
+    assert saved(half_done)["weld_steering_arm"] == {"load_ahead": "3/8", "load_above": "5"}
