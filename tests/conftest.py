@@ -38,6 +38,9 @@ LONG_PART = Path(__file__).with_name("long_part.txt")
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Mark the tests of the long part, before those that are not asked for are left out."""
     listed = set(LONG_PART.read_text("utf-8").splitlines())
+    begun = set()
     for item in items:
-        if item.nodeid.partition("[")[0] in listed:
+        name = item.nodeid.partition("[")[0]
+        if name in listed or (name in begun and f"{name}[1:]" in listed):
             item.add_marker("long")
+        begun.add(name)

@@ -1,7 +1,8 @@
 """What the samples come to is kept: each figure, each verdict, and a mark of all that is drawn, listed and explained.
 
 None of this says that a figure is right; that is what the other tests are for. It tells when one has moved that nobody meant
-to move. Read the difference, see that each line of it is meant, and keep it with `pytest tests/test_kept.py --snapshot-update`.
+to move. Read the difference, see that each line of it is meant, and keep it with
+`pytest -m "" tests/test_kept.py --snapshot-update`.
 """
 
 import tomllib

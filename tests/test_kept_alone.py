@@ -2,7 +2,7 @@
 
 On a sample all goes through the ordinary; what is left out, turned round or far off goes through the rest of each function.
 As in `tests/test_kept.py`, none of this says that an answer is right: it tells which functions answer otherwise than before.
-Read the difference, see that each line is meant, and keep it with `pytest tests/test_kept_alone.py --snapshot-update`.
+Read the difference, see that each line is meant, and keep it with `pytest -m "" tests/test_kept_alone.py --snapshot-update`.
 """
 
 from collections.abc import Callable, Iterator, Mapping

@@ -3,7 +3,7 @@
 A sample goes through a function in one way. Here each is taken with about half of its choices made otherwise, and every figure
 a little off, by dice that always fall alike: not cars that anybody would build, but all of it has to be worked out and drawn.
 As in `tests/test_kept.py`, none of this says that an answer is right: it tells which group has moved that nobody meant to move.
-Read the difference, see that each line is meant, and keep it with `pytest tests/test_kept_otherwise.py --snapshot-update`.
+Read the difference, see that each line is meant, and keep it with `pytest -m "" tests/test_kept_otherwise.py --snapshot-update`.
 """
 
 import random

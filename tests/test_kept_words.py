@@ -1,6 +1,6 @@
 """What is offered, said of an entry, compared and proposed is kept: choices and words, of which nobody else says what is right.
 
-Read the difference, see that each line is meant, and keep it with `pytest tests/test_kept_words.py --snapshot-update`.
+Read the difference, see that each line is meant, and keep it with `pytest -m "" tests/test_kept_words.py --snapshot-update`.
 """
 
 from collections.abc import Iterator
