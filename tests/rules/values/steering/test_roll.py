@@ -7,7 +7,8 @@ import pytest
 
 from rules.judging.judge import Judged
 from rules.motion.front_end import FrontEnd
-from rules.motion.points import Hinge
+from rules.motion.points import Hinge, UprightPoints
+from rules.motion.sweep import straight_sweep
 from tests.support.declared import the_value
 from tests.support.front_ends import meeting_arms, parallel_arms, parallel_sweep
 
@@ -111,3 +112,18 @@ def test_bolts_of_joints_start_from_the_camber_too(
     known = judged({**moving, "arms.static_camber": f"{camber} deg"}).worked.known
     for joint in ("upper", "lower"):
         assert known[f"{joint}_joint_angles"].at[0.0, 0.0] == pytest.approx(0.0, abs=1e-6)
+
+
+@pytest.mark.parametrize("slope", [5.0, -5.0, 2.0])
+def test_the_side_view_slope_of_one_sloping_hinge(slope: float) -> None:
+    """Level arms of 300, joints 200 and 600 above the ground; the upper arm's hinge rises to the front.
+
+    Seen from the side the lower joint goes straight up and the upper one square to its hinge, so back by tan slope for a mm up.
+    The upright turns: a point is the farther forward the lower it is, nought at 200, so on the ground by half of tan slope.
+    """
+    rise = tan(radians(slope))
+    upright = UprightPoints((0.0, 0.0, 200.0), (0.0, 0.0, 600.0), (0.0, 0.0, 400.0))
+    lower = Hinge((100.0, -300.0, 200.0), (-100.0, -300.0, 200.0))
+    upper = Hinge((100.0, -300.0, 600.0 + 100.0 * rise), (-100.0, -300.0, 600.0 - 100.0 * rise))
+    front = FrontEnd(upright, (lower, upper))
+    assert the_value("side_view_slope")(front, straight_sweep(front, 20.0, 20.0)) == pytest.approx(rise / 2, rel=1e-4)
