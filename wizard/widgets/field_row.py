@@ -57,7 +57,21 @@ class FieldRow(LaidOutOnce):
         self._origin = ""
         self._text = self._loaded = text
         self._chosen_once = False
-        self.editor: Entry | Choice = self._make_editor(entry, text)
+        self._entry, self._offered = entry, ""
+        self._editor: Entry | Choice | None = None
+
+    @property
+    def editor(self) -> Entry | Choice:
+        """Where it is answered. Made when it is wanted: a row out of sight has none."""
+        if self._editor is None:
+            self._editor = self._make_editor(self._entry, self._text)
+            self._show_offered(self._editor)
+        return self._editor
+
+    @property
+    def has_cursor(self) -> bool:
+        """Whether the cursor is in it."""
+        return self._editor is not None and self._editor.has_focus
 
     def _make_editor(self, entry: object, text: str) -> Entry | Choice:
         asked = self.asked
@@ -73,7 +87,7 @@ class FieldRow(LaidOutOnce):
     @property
     def edited(self) -> bool:
         """Whether a person has changed the entry here."""
-        return self._chosen_once or (isinstance(self.editor, Entry) and self.editor.value != self._loaded)
+        return self._chosen_once or (isinstance(self._editor, Entry) and self._editor.value != self._loaded)
 
     @property
     def entry(self) -> str | bool | None:
@@ -86,27 +100,32 @@ class FieldRow(LaidOutOnce):
     @property
     def unread(self) -> str:
         """What was typed into a row of choices and picks none, in a sentence; empty where there is nothing."""
-        typed = self.editor.unread if isinstance(self.editor, Choice) else ""
+        typed = self._editor.unread if isinstance(self._editor, Choice) else ""
         return f"“{typed}” picks none. Left and right choose, or the underlined letters" if typed else ""
 
     def leave(self) -> str:
         """The cursor goes elsewhere. Text that now stands in the row as an answer that cannot be read; mostly none."""
-        text = self.editor.leave() if isinstance(self.editor, Choice) else ""
+        text = self._editor.leave() if isinstance(self._editor, Choice) else ""
         if text:
             self._text, self._chosen_once = text, True
         return text
 
     def offer(self, entry: str, origin: str) -> None:
         """What stands grey while nothing is answered, and where it comes from; empty for nothing."""
-        if isinstance(self.editor, Entry):
-            if entry != self.editor.placeholder:
-                self.editor.placeholder = entry
-        elif entry != self.editor.offered:
-            self.editor.offered = entry
-            self.editor.refresh()
+        self._offered = entry
+        if self._editor is not None:
+            self._show_offered(self._editor)
         if origin != self._origin:
             self._origin = origin
             self.refresh()
+
+    def _show_offered(self, editor: Entry | Choice) -> None:
+        if isinstance(editor, Entry):
+            if self._offered != editor.placeholder:
+                editor.placeholder = self._offered
+        elif self._offered != editor.offered:
+            editor.offered = self._offered
+            editor.refresh()
 
     def take(self, entry: str) -> None:
         """Put an answer in the row as if it had been typed."""
@@ -118,9 +137,8 @@ class FieldRow(LaidOutOnce):
 
     def reload(self, text: str) -> None:
         """Show another text that was put in the sheet elsewhere."""
-        if not self.is_attached:
+        if self._editor is None:
             self._text = self._loaded = text
-            self.editor = self._make_editor(None, text)
         elif isinstance(self.editor, Entry) and text != self.editor.value:
             self._text = self._loaded = text
             self.editor.value = text
@@ -175,8 +193,8 @@ class FieldRow(LaidOutOnce):
 
     def render(self) -> Content:
         """Mark, label, room for the entry, echo; then the error in words."""
-        mark = "!" if self.error else ">" if self.editor.has_focus else "?" if self.question else " "
-        style = "bold" if self.editor.has_focus else "bold $text-error" if self.error else ""
+        mark = "!" if self.error else ">" if self.has_cursor else "?" if self.question else " "
+        style = "bold" if self.has_cursor else "bold $text-error" if self.error else ""
         label, entry = self._columns
         first = Content.styled(f"{mark} {self._label()[0]}".ljust(label), style)
         if not _takes_the_row(self.asked):

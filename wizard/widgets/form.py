@@ -150,7 +150,7 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
     def show_cursor(self) -> None:
         """Scroll to the row the cursor is in; at the first row, to what stands above it."""
         for name, row in self.rows.items():
-            if row.editor.has_focus:
+            if row.has_cursor:
                 if name == self.sections[0].first[0]:
                     self.scroll_home(animate=False)
                 else:
@@ -158,7 +158,7 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
 
     def action_go(self, by: int) -> None:
         """To the entry below, opening what is set aside, or above."""
-        here = next((name for name, row in self.rows.items() if row.editor.has_focus), next(iter(self.rows)))
+        here = next((name for name, row in self.rows.items() if row.has_cursor), next(iter(self.rows)))
         if there := self.after(here, by, into_more=True):
             self.open_to(there)
             self.screen.set_focus(self.rows[there].editor)
@@ -232,7 +232,7 @@ class FormPage(Vertical, LaidOutOnce):
         """Ask about what is unusual, under its row. No key is waited for: what is typed meanwhile goes where the cursor is."""
         asked = questions(self._session.judged_so_far)
         for name, row in self.rows.items():
-            being_typed = row.editor.has_focus and name == self._walked
+            being_typed = row.has_cursor and name == self._walked
             wanted = name in asked and name in self._settled and not being_typed
             row.ask(f"{asked[name]} {YES}." if wanted else "")
 

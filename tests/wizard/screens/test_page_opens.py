@@ -94,6 +94,7 @@ def test_a_row_is_made_when_it_is_to_be_seen_and_takes_what_was_typed_before_tha
         await screen_of(pilot).turn_to([page.key for page in PAGES].index("welds"), at_top=True)
         rows = form_of(pilot).rows
         assert not rows["weld_steering_arm.load_ahead"].is_attached
+        assert rows["weld_steering_arm.load_ahead"]._editor is None
         burst(pilot, "ctrl+f", "type:weld_steering_arm.load_ahead", "enter", "type:3/8", "enter", "type:5", "enter")
         await dealt_with(pilot)
         rows = form_of(pilot).rows
