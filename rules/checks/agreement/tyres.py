@@ -1,6 +1,6 @@
 """Do the entries of the tyres agree, with each other and with the wheel."""
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied_to_size
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied_to_size
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -66,7 +66,11 @@ def design_diameter_agrees(
 ) -> Judgement:
     """The diameter the layout is drawn for against the two marks. Measured tyres run up to 3 % under theirs."""
     if design_diameter is None or smallest_tyre_diameter is None or largest_tyre_diameter is None:
-        raise DoesNotApply("no design diameter is entered, so the middle of the two tyres is used")
+        why = "no design diameter is entered, so the middle of the two tyres is used"
+        if design_diameter is not None:
+            why = "not both tyres are entered that the design diameter is held against"
+        bounds = {"smallest_tyre_diameter": smallest_tyre_diameter, "largest_tyre_diameter": largest_tyre_diameter}
+        raise not_compared(why, design_diameter, bounds)
     middle = (smallest_tyre_diameter + largest_tyre_diameter) / 2
     figures = {"middle": (middle, "mm")}
     text = "The layout is drawn for {design_diameter}; the middle of the two tyres is {middle} by their marks."

@@ -36,6 +36,7 @@ A36 = {"upright.material": "a36 plate"}
         ("tyres-in-order", {"tyre.smallest": "34x12.50R15LT 113Q"}, "stop"),
         # 812.8 x 0.98 = 796.54, x 0.92 = 747.8 and x 1.08 = 877.8.
         ("design-diameter-agrees", {"tyre.design_diameter": "797 mm"}, "good"),
+        ("design-diameter-agrees", {"tyre.design_diameter": "797 mm", "tyre.largest": None}, "not judged"),
         ("design-diameter-agrees", {"tyre.design_diameter": "796 mm"}, "watch"),
         ("design-diameter-agrees", {"tyre.design_diameter": "748 mm"}, "watch"),
         ("design-diameter-agrees", {"tyre.design_diameter": "747 mm"}, "stop"),
