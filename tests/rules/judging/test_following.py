@@ -60,6 +60,14 @@ def test_marks_beside_the_best_place_are_tried_until_one_is_good() -> None:
     assert place == {NAME: 112.0} and score.rank == 1
 
 
+@pytest.mark.parametrize(("wide", "stops_at"), [(0.5, 103.0), (1.0, 102.0), (1.5, 102.0), (2.0, 101.0), (3.0, 100.0)])
+def test_marks_beside_a_place_end_at_the_first_that_is_good(wide: float, stops_at: float) -> None:
+    """Good within wide of 103 mm: farther in is no better, and farther to go."""
+    valley, start = cast(Probe, Valley(103.0, wide)), {NAME: 100.0}
+    place, score = best_nearby(start, valley.asking(start)(start), valley, "metric")
+    assert place == {NAME: stops_at} and score.rank == 3
+
+
 class Asked:
     """A finding that depends on the one entry."""
 
