@@ -9,7 +9,7 @@ class StylesKept(dict[Any, Any]):
     """The memory that Textual's style sheet takes while it styles new widgets, kept for all pages to come.
 
     Its own lasts for one call and one parent, and a page's entries have a row each for parent. Which rules hold for a widget
-    follows from its type, name, classes and state and from those of all it stands in; so that is the key, in place of the
+    follows from its type, name, classes and state and from those of all around it; so that is the key, in place of the
     parent itself. The colours of another theme need another memory.
     """
 
