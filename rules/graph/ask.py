@@ -1,8 +1,7 @@
 """One value or check asked: what its function answers goes into the notebook, or why it does not."""
 
 import math
-from collections.abc import Iterable, Mapping
-from types import MappingProxyType
+from collections.abc import Iterable
 from typing import Any
 
 from rules.graph.node import Node
@@ -12,74 +11,54 @@ from rules.graph.worked import Worked
 
 def ask(node: Node, worked: Worked, put_off: bool) -> Any:
     """Ask the function of a value or check, and note in `worked` what it answers, or why it does not. put_off: not now."""
-    if node.takes is not None and not put_off:  # by far most: everything it takes is known
-        known = worked.known
-        try:
-            arguments = {parameter: known[origin] for parameter, origin in node.takes}
-        except KeyError:
-            return _with_some_missing(node, worked, put_off)
-        return _ask(node, worked, {**node.fixed, **arguments}, _to_measure(node, worked))
-    return _with_some_missing(node, worked, put_off)
+    if _lacks_nothing(node, worked, put_off):
+        return _ask(node, worked)
+    worked.not_asked.add(node.name)
+    return None
 
 
-def _to_measure(node: Node, worked: Worked) -> list[str]:
-    """What to measure of the estimates it rests on, in order."""
-    estimated = worked.estimated
-    if estimated.keys().isdisjoint(node.origins):
-        return []
-    return [field for given in node.inputs for field in estimated.get(given.origin, ())]
-
-
-def _with_some_missing(node: Node, worked: Worked, put_off: bool) -> Any:
-    """Ask its function without what it can do without, or note why it cannot be asked."""
-    arguments: dict[str, Any] = dict(node.fixed)
-    gathered: dict[str, dict[str, Any]] = {into: {} for into in node.gathers}
-    waits: list[str] = []
-    not_judged: Reason | None = None
-    for given in node.inputs:
-        origin = given.origin
-        if origin in worked.known:
-            (gathered[given.into] if given.into else arguments)[given.parameter] = worked.known[origin]
-        elif origin in worked.broken and not_judged:
-            continue  # nobody has asked for this, so what failed is said by what was asked for
-        elif origin in worked.broken:
-            worked.broken[node.name] = worked.broken[origin]
-            worked.crashed |= {node.name} if origin in worked.crashed else set()
-            return None
-        elif origin in worked.put_off:
-            put_off = True
-        elif given.into:
-            continue
-        elif given.optional:
-            arguments[given.parameter] = None
-        elif origin in worked.not_here:
-            worked.not_here[node.name] = worked.not_here[origin]
-            return None
-        else:
-            waits += worked.waits.get(origin, (origin,))
-            not_judged = not_judged or worked.not_judged.get(origin)
-    if waits or not_judged:
-        return _wait(node, worked, waits, not_judged)
+def _lacks_nothing(node: Node, worked: Worked, put_off: bool) -> bool:
+    """Whether its function can be asked now; else it is noted why not."""
+    known = worked.known
+    if not known.keys() >= node.origins:  # of most, everything they take is known
+        waits: list[str] = []
+        not_judged: Reason | None = None
+        for given in node.inputs:
+            origin = given.origin
+            if origin in known:
+                continue
+            if origin in worked.broken and not_judged:
+                continue  # nobody has asked for this, so what failed is said by what was asked for
+            if origin in worked.broken:
+                worked.broken[node.name] = worked.broken[origin]
+                worked.crashed |= {node.name} if origin in worked.crashed else set()
+                return False
+            if origin in worked.put_off:
+                put_off = True
+            elif given.optional:
+                continue
+            elif origin in worked.not_here:
+                worked.not_here[node.name] = worked.not_here[origin]
+                return False
+            else:
+                waits += worked.waits.get(origin, (origin,))
+                not_judged = not_judged or worked.not_judged.get(origin)
+        if waits or not_judged:
+            _wait(node, worked, waits, not_judged)
+            return False
     if put_off:  # only what would be worked out otherwise
         worked.put_off.add(node.name)
-        return None
-    return _ask(node, worked, arguments, _to_measure(node, worked), gathered)
+    return not put_off
 
 
-def _ask(
-    node: Node,
-    worked: Worked,
-    arguments: dict[str, Any],
-    measure: list[str],
-    gathered: Mapping[str, dict[str, Any]] = MappingProxyType({}),
-) -> Any:
-    """Ask its function, and note the answer, or why there is none.
-
-    measure: what to measure of the estimates it rests on. gathered: what is handed on in one argument.
-    """
+def _ask(node: Node, worked: Worked) -> Any:
+    """Ask its function, without what it can do without, and note the answer, or why there is none."""
+    known = worked.known
+    arguments = {**node.fixed, **{parameter: known.get(origin) for parameter, origin in node.takes}}
+    measure = _to_measure(node, worked)
     try:
-        for into, hand_on in node.gathers.items():
-            arguments[into] = hand_on(gathered[into])
+        for into, hand_on, taken in node.hands_on:
+            arguments[into] = hand_on({parameter: known[origin] for parameter, origin in taken if origin in known})
         for into, names in node.waiting.items():
             left = worked.not_judged.keys()
             waits = worked.waits.keys() | left if into in node.not_begun else worked.waits.keys() - left
@@ -116,6 +95,14 @@ def _ask(
     if question := getattr(node.note, "stands_for", ""):
         worked.stand_in(question, node.name)
     return answer
+
+
+def _to_measure(node: Node, worked: Worked) -> list[str]:
+    """What to measure of the estimates it rests on, in order."""
+    estimated = worked.estimated
+    if estimated.keys().isdisjoint(node.origins):
+        return []
+    return [field for given in node.inputs for field in estimated.get(given.origin, ())]
 
 
 def _wait(node: Node, worked: Worked, names: Iterable[str], not_judged: Reason | None = None) -> None:

@@ -127,7 +127,7 @@ class Graph:
             self._needs_set[name] = frozenset(self.needs(name))
         return not self._needs_set[name].isdisjoint(changed)
 
-    def _resting_on(self, changed: frozenset[str]) -> tuple[tuple[Node, ...], tuple[Node, ...]]:
+    def _resting_on(self, changed: frozenset[str]) -> tuple[Iterable[Node], Iterable[Node]]:
         """The values, in working order, and the checks that rest on any of these names, or answer one while nobody has.
 
         Somebody who types changes the same answer at every key, so that the last few are kept.
@@ -163,7 +163,7 @@ class Graph:
 
     def work_out(self, answers: Mapping[str, Any], *, light: bool = False) -> Worked:
         """Work out every value from the answers given. light: but for the heavy ones and what rests on them."""
-        worked = Worked(dict(answers), leaves=self.heavy if light else frozenset())
+        worked = Worked(dict(answers), given=dict(answers), leaves=self.heavy if light else frozenset())
         for node in self.values.values():
             self._work_out_one(node, worked)
         return worked
@@ -183,31 +183,37 @@ class Graph:
         out now. light: put off what is heavy, and what rests on it. leaving: names of values to put off where not all that is
         heavy is.
         """
-        had = {
-            name: answer for name, answer in before.known.items() if name in self._given and name not in before.stood_in
-        }
-        changed = {name for name in had.keys() | answers.keys() if name not in had or name not in answers}
-        changed |= {name for name in had.keys() & answers.keys() if had[name] != answers[name]}
+        given = before.given
+        changed = frozenset(
+            name
+            for name in given.keys() | answers.keys()
+            if name not in given or name not in answers or given[name] != answers[name]
+        )
         worked = before.copy()
-        worked.leaves = self.heavy if light else leaving
+        worked.given, worked.leaves = dict(answers), self.heavy if light else leaving
         for name in changed:
             worked.forget(name)
-        worked.known.update((name, answers[name]) for name in changed if name in answers)
+            if name in answers:
+                worked.known[name] = answers[name]
         now = set() if before.leaves <= worked.leaves else before.put_off
-        moved, given_anew = set(changed), frozenset(changed)
-        resting, resting_checks = self._resting_on(given_anew)
-        for node in self.values.values() if now else resting:
-            # What waits may wait for what a value farther below waits for.
-            waits_anew = node.name in before.waits and self._rests_on(node.name, given_anew)
-            stands_in = node.note.stands_for in given_anew
-            if node.name in now or stands_in or waits_anew or not moved.isdisjoint(node.origins):
+        values, checks = (self.values.values(), self.checks.values()) if now else self._resting_on(changed)
+        moved = set(changed)
+        for node in values:
+            # What waits by its own word may wait for what a value waits for that it does not take.
+            waits_anew = node.name in before.waits and node.name not in before.not_asked
+            if (
+                node.name in now
+                or node.note.stands_for in changed
+                or waits_anew
+                or _may_answer_otherwise(node, before, worked, moved)
+            ):
                 self._ask_anew(node, before, worked, moved)
         asked = {
             node.name
-            for node in (self.checks.values() if now else resting_checks)
+            for node in checks
             if node.name in now
-            or not moved.isdisjoint(node.origins)
-            or (self._rests_on(node.name, given_anew) and _looks_further(node.name, before))
+            or _may_answer_otherwise(node, before, worked, moved)
+            or (_looks_further(node.name, before) and self._rests_on(node.name, changed))
         }
         for name in asked:
             worked.forget(name)
@@ -363,12 +369,19 @@ class Graph:
         raise GraphError(f"{function.__name__}: nothing is called {parameter}")
 
 
+def _may_answer_otherwise(node: Node, before: Worked, worked: Worked, moved: set[str]) -> bool:
+    """Whether something a value or check takes is not as it was; where it was not even asked, whether what it takes came or went."""
+    if node.name in before.not_asked:
+        return any(name not in before.known or name not in worked.known for name in moved & node.origins)
+    return not moved.isdisjoint(node.origins)
+
+
 def _looks_further(check: str, worked: Worked) -> bool:
     """Whether its words rest on more than it takes: on which answer moves its number most, why it failed, what it waits for."""
     answer = worked.known.get(check)
     given = answer if isinstance(answer, tuple) else (answer,)
     return (
         check in worked.broken
-        or check in worked.waits
+        or (check in worked.waits and check not in worked.not_asked)
         or any(isinstance(one, Judgement) and (one.again is not None or one.rests_on) for one in given)
     )

@@ -29,8 +29,8 @@ class Node:
     fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
     gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait,
     not_begun: those of them that take the names of what is not judged too.
-    takes: parameters and origins, in order, of a function that gathers nothing, else None. words: those of its member for
-    texts. origins: of all its inputs.
+    takes: parameters and origins, in order, of what is not gathered. hands_on: each parameter that is, how it is handed on, and
+    the names and origins of what goes into it. words: those of its member for texts. origins: of all its inputs.
     """
 
     name: str
@@ -45,8 +45,15 @@ class Node:
     not_begun: frozenset[str]
 
     @cached_property
-    def takes(self) -> tuple[tuple[str, str], ...] | None:
-        return None if self.gathers else tuple((given.parameter, given.origin) for given in self.inputs)
+    def takes(self) -> tuple[tuple[str, str], ...]:
+        return self._into("")
+
+    @cached_property
+    def hands_on(self) -> tuple[tuple[str, Callable[[dict[str, Any]], Any], tuple[tuple[str, str], ...]], ...]:
+        return tuple((into, hand_on, self._into(into)) for into, hand_on in self.gathers.items())
+
+    def _into(self, parameter: str) -> tuple[tuple[str, str], ...]:
+        return tuple((given.parameter, given.origin) for given in self.inputs if given.into == parameter)
 
     @cached_property
     def words(self) -> dict[str, str]:

@@ -20,12 +20,12 @@ def _same(one: Any, other: Any) -> bool:
     """
     if one is other:
         return True
-    if type(one) is not type(other) or one != other:
+    kind = type(one)
+    if kind is not type(other):
         return False
-    if type(one) in _PLAIN:
-        return True
+    if kind in _PLAIN:
+        return bool(one == other)
     if is_dataclass(one):
-        kind = type(one)
         if kind not in _given:
             _given[kind] = tuple(kept.name for kept in fields(one) if kept.init)
         return all(_same(getattr(one, name), getattr(other, name)) for name in _given[kind])
@@ -33,9 +33,9 @@ def _same(one: Any, other: Any) -> bool:
         return (
             list(one) == list(other) and all(_same(one[key], other[key]) for key in one) and _carry_the_same(one, other)
         )
-    if isinstance(one, tuple | list) and not all(map(_same, one, other)):
-        return False
-    return _carry_the_same(one, other)
+    if isinstance(one, tuple | list):
+        return len(one) == len(other) and all(map(_same, one, other)) and _carry_the_same(one, other)
+    return bool(one == other) and _carry_the_same(one, other)
 
 
 def _carry_the_same(one: Any, other: Any) -> bool:
@@ -52,7 +52,8 @@ class Worked:
     the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
     function refuses entries outside the range it holds in, and what is left is a mistake in the program.
     leaves: names that are put off on purpose. put_off: names that are still to be worked out: those and what rests on them.
-    stood_in: questions without an answer of their own, for which a value stands.
+    stood_in: questions without an answer of their own, for which a value stands. not_asked: names noted without asking their
+    function, for something that they take was not there. given: the answers it was worked out from.
     """
 
     known: dict[str, Any]
@@ -65,19 +66,22 @@ class Worked:
     put_off: set[str] = field(default_factory=set)
     leaves: frozenset[str] = frozenset()
     stood_in: set[str] = field(default_factory=set)
+    not_asked: set[str] = field(default_factory=set)
+    given: Mapping[str, Any] = field(default_factory=dict)
 
     def copy(self) -> "Worked":
         """One of its own with the same in it."""
         known, estimated, waits, not_judged, not_here, broken = (dict(kept) for kept in self._all())
         return Worked(
             known, estimated, waits, not_judged, not_here, broken, set(self.crashed), set(self.put_off), self.leaves,
-            set(self.stood_in),
+            set(self.stood_in), set(self.not_asked), self.given,
         )  # fmt: skip
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
         for kept in self._all():
-            kept.pop(name, None)
+            if name in kept:
+                del kept[name]
         for marks in self._marks():
             marks.discard(name)
 
@@ -92,8 +96,13 @@ class Worked:
 
     def same(self, name: str, other: "Worked") -> bool:
         """Whether the same is known of a name, or why it is not."""
-        mine, its = self._of(name), other._of(name)
-        return all(_same(one, another) for one, another in zip(mine, its, strict=True))
+        for mine, its in zip(self._all(), other._all(), strict=True):
+            if name in mine or name in its:
+                if not _same(mine.get(name, _NOTHING), its.get(name, _NOTHING)):
+                    return False
+        return all(
+            (name in marks) == (name in others) for marks, others in zip(self._marks(), other._marks(), strict=True)
+        )
 
     def take_over(self, name: str, other: "Worked") -> None:
         """Have of a name what another has of it. An equal number worked out anew would not be the very one handed on."""
@@ -104,12 +113,8 @@ class Worked:
             if name in others:
                 marks.add(name)
 
-    def _of(self, name: str) -> tuple[Any, ...]:
-        kept = (one.get(name, _NOTHING) for one in self._all())
-        return (*kept, *(name in marks for marks in self._marks()))
-
     def _all(self) -> tuple[dict[str, Any], ...]:
         return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
 
     def _marks(self) -> tuple[set[str], ...]:
-        return self.crashed, self.put_off, self.stood_in
+        return self.crashed, self.put_off, self.stood_in, self.not_asked
