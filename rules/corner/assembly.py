@@ -8,7 +8,7 @@ from typing import Literal
 from rules.corner.part import Part
 from rules.measure.records import dataclass
 from rules.measure.vectors import Vector, cross, plus, times
-from rules.solids.gap import nearer
+from rules.solids.gap import Solid, deeper
 from rules.solids.shapes import Cylinder, Rod, Shape, solid
 from rules.solids.space import square_to
 from rules.tables.sockets import SOCKET_LONG, SPANNER_LONG, socket_outside, spanner_outside
@@ -52,10 +52,20 @@ def in_the_way(path: Iterable[Shape], parts: Iterable[Part]) -> tuple[str, ...]:
     return tuple(part.name for part in parts if _meets(swept, part))
 
 
+def is_free(path: Iterable[Shape], parts: Iterable[Part]) -> bool:
+    """Whether a path runs into none of the parts."""
+    swept = tuple(path)
+    return not any(_meets(swept, part) for part in parts)
+
+
 @lru_cache(maxsize=4096)  # an answer changes few parts, and what is found of the others stays
 def _meets(path: tuple[Shape, ...], part: Part) -> bool:
-    found = nearer(solid(*path), part.solid, 0.0)
-    return found is not None and found.distance < -TOUCH
+    return deeper(_swept(path), part.solid, TOUCH)
+
+
+@lru_cache(maxsize=256)
+def _swept(path: tuple[Shape, ...]) -> Solid:
+    return solid(*path)
 
 
 def fixed(parts: Mapping[str, Part], but: Collection[str], groups: Collection[str] = ("upright",)) -> list[Part]:
@@ -71,7 +81,7 @@ def reached(head: Head, parts: Collection[Part]) -> tuple[Tool, tuple[str, ...]]
     if not blocked:
         return "socket", ()
     jaw = Cylinder(head.at(CLEAR), head.at(head.height), spanner_outside(across) / 2)
-    if in_the_way([jaw], parts):
+    if not is_free([jaw], parts):
         return "nothing", blocked
     one = square_to(head.out)
     two = cross(head.out, one)
@@ -79,7 +89,7 @@ def reached(head: Head, parts: Collection[Part]) -> tuple[Tool, tuple[str, ...]]
         angle = 2 * pi * step / WAYS
         way = plus(times(cos(angle), one), times(sin(angle), two))
         middle = head.at(head.height / 2)
-        if not in_the_way([Rod(middle, plus(middle, times(SPANNER_LONG, way)), 0.4 * head.height)], parts):
+        if is_free([Rod(middle, plus(middle, times(SPANNER_LONG, way)), 0.4 * head.height)], parts):
             return "spanner", blocked
     return "nothing", blocked
 

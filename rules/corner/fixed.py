@@ -78,8 +78,7 @@ def overlaps(parts: Mapping[str, Part], upright: UprightPoints) -> Overlaps:
         a, b = parts[one], parts[other]
         if a.group != b.group or a.group not in GROUPS or frozenset((a.name, b.name)) in _JOINED:
             continue
-        least = still_least(a, b, 0.0)
-        if least and least.gap < -TOUCH:
+        if least := still_least(a, b, -TOUCH):
             on_one, on_other = (minus(place, upright.wheel_centre) for place in (least.on_one, least.on_other))
             pair = BetweenTwo(
                 one, other, (a, b), least.gap, on_one=on_one, on_other=on_other, clear_after=least.clear_after

@@ -1,13 +1,13 @@
 """Which pieces are joined to which, and how far each is from touching what it stands on. mm."""
 
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import NamedTuple
 
 from rules.corner.part import Foot, Part
-from rules.corner.room import still_gap
 from rules.measure.records import dataclass
 from rules.measure.vectors import plus, times
-from rules.solids.gap import Solid, nearer
+from rules.solids.gap import Solid, apart, nearer
 from rules.solids.pieces import Hull
 
 FAR = 600.0
@@ -16,6 +16,8 @@ FAR = 600.0
 
 TOUCH = 0.1
 """mm; nearer is the same place."""
+SQUARE_STEPS = 4
+"""Tries to bring a foot out by its depth, before its way out is halved again and again."""
 
 
 class Joined(NamedTuple):
@@ -66,6 +68,7 @@ def standing(parts: Mapping[str, Part]) -> list[Stands]:
     return found
 
 
+@lru_cache(maxsize=1024)  # an answer changes few parts, and what is found of the others stays
 def distance(piece: Part, on: Part) -> float:
     """How far a piece's foot, or the piece where none is named, is off what it stands on, mm; minus inside it.
 
@@ -77,20 +80,34 @@ def distance(piece: Part, on: Part) -> float:
     3.0
     """
     if piece.foot is None:
-        least = still_gap(piece, on, FAR)
-        return max(0.0, least.distance) if least else FAR
-    off = _off(piece.foot, on, 0.0)
-    if off >= -TOUCH:
-        return max(0.0, off)
-    inside, clear = 0.0, FAR
+        return _apart(piece.solid, on)
+    off = _apart(_foot(piece.foot, 0.0), on)
+    if off > 0 or _apart(_foot(piece.foot, TOUCH), on) > 0:
+        return off
+    off, along = _off(piece.foot, on, 0.0), 0.0
+    for _ in range(SQUARE_STEPS):  # it comes out no sooner than by its depth, and just so where it stands square
+        if off >= -TOUCH:
+            return min(0.0, off - along)
+        along -= off
+        off = _off(piece.foot, on, along)
+    inside, clear = along, FAR
     while clear - inside > TOUCH:  # how far along the piece its foot comes out
         middle = (inside + clear) / 2
         inside, clear = (middle, clear) if _off(piece.foot, on, middle) < -TOUCH else (inside, middle)
     return -clear
 
 
+def _apart(solid: Solid, on: Part) -> float:
+    found = apart(solid, on.solid, FAR)
+    return FAR if found is None else found
+
+
+def _foot(foot: Foot, along: float) -> Solid:
+    """The foot pushed so far along its piece, mm."""
+    return Solid.of((Hull(tuple(plus(point, times(along, foot.way)) for point in foot.points)),))
+
+
 def _off(foot: Foot, on: Part, along: float) -> float:
     """How far the foot, pushed so far along its piece, is from what it stands on, mm; minus inside."""
-    at = tuple(plus(point, times(along, foot.way)) for point in foot.points)
-    found = nearer(Solid.of((Hull(at),)), on.solid, FAR)
+    found = nearer(_foot(foot, along), on.solid, FAR)
     return found.distance if found else FAR

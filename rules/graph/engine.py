@@ -370,7 +370,7 @@ class Graph:
 
 
 def _may_answer_otherwise(node: Node, before: Worked, worked: Worked, moved: set[str]) -> bool:
-    """Whether something a value or check takes is not as it was; where it was not even asked, whether what it takes came or went."""
+    """Whether something a value or check takes is not as it was; where it was not even asked, whether that came or went."""
     if node.name in before.not_asked:
         return any(name not in before.known or name not in worked.known for name in moved & node.origins)
     return not moved.isdisjoint(node.origins)

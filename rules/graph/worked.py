@@ -46,7 +46,8 @@ def _carry_the_same(one: Any, other: Any) -> bool:
 class Worked:
     """What has been worked out for one sheet.
 
-    known: fields and values by name. estimated: names that rest on an estimate, with the fields to measure.
+    known: fields and values by name; of these nothing stands below but what they are estimated from, and what stood in.
+    estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
     asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
     the reason. crashed: those of them that failed otherwise than by `OutsideRange`, or rest on such a one: that is how a
@@ -79,9 +80,13 @@ class Worked:
 
     def forget(self, name: str) -> None:
         """Drop what is known of a name."""
-        for kept in self._all():
-            if name in kept:
-                del kept[name]
+        if name in self.known:
+            del self.known[name]
+            self.estimated.pop(name, None)
+            self.stood_in.discard(name)
+            return
+        for kept in self._why_not():
+            kept.pop(name, None)
         for marks in self._marks():
             marks.discard(name)
 
@@ -96,11 +101,15 @@ class Worked:
 
     def same(self, name: str, other: "Worked") -> bool:
         """Whether the same is known of a name, or why it is not."""
-        for mine, its in zip(self._all(), other._all(), strict=True):
-            if name in mine or name in its:
-                if not _same(mine.get(name, _NOTHING), its.get(name, _NOTHING)):
-                    return False
+        if name in self.known or name in other.known:
+            return (
+                _same(self.known.get(name, _NOTHING), other.known.get(name, _NOTHING))
+                and self.estimated.get(name) == other.estimated.get(name)
+                and (name in self.stood_in) == (name in other.stood_in)
+            )
         return all(
+            _same(mine.get(name), its.get(name)) for mine, its in zip(self._why_not(), other._why_not(), strict=True)
+        ) and all(
             (name in marks) == (name in others) for marks, others in zip(self._marks(), other._marks(), strict=True)
         )
 
@@ -114,7 +123,10 @@ class Worked:
                 marks.add(name)
 
     def _all(self) -> tuple[dict[str, Any], ...]:
-        return self.known, self.estimated, self.waits, self.not_judged, self.not_here, self.broken
+        return self.known, self.estimated, *self._why_not()
+
+    def _why_not(self) -> tuple[dict[str, Any], ...]:
+        return self.waits, self.not_judged, self.not_here, self.broken
 
     def _marks(self) -> tuple[set[str], ...]:
-        return self.crashed, self.put_off, self.stood_in, self.not_asked
+        return self.crashed, self.put_off, self.not_asked, self.stood_in

@@ -6,7 +6,8 @@ works out what the entries stand for and says of each one that cannot be read wh
 
 from collections.abc import Mapping
 from dataclasses import field
-from typing import Any
+from functools import lru_cache
+from typing import Any, NamedTuple
 
 from rules.graph.asking import AskedField, Step, printable, unsafe_character
 from rules.measure.quantity import EntryError, Units, as_typed
@@ -51,6 +52,7 @@ STEPS: tuple[type[Step], ...] = (
     *WELD_STEPS,
     Brakes,
 )
+_STEPS_BY_NAME = {step.name: step for step in STEPS}
 FIELDS: dict[str, AskedField] = {asked.name: asked for step in STEPS for asked in step.asked().values()}
 WORKED_OUT = ("warning", "checklist")
 """Tables the program writes itself on every save."""
@@ -125,15 +127,11 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         if not isinstance(table, Mapping):
             faults.append(Fault(step.name, f"[{step.name}] should be a table of entries, not a single value"))
             continue
-        asked = step.asked()
-        unknown += [f"{step.name}.{key}" for key in table if key not in asked]
-        entries = {key: entry for key, entry in table.items() if key in asked and not _empty(entry)}
-        typed |= {f"{step.name}.{key}": entry for key, entry in entries.items()}
-        for key, entry in entries.items():
-            try:
-                answers[f"{step.name}.{key}"] = asked[key].read(entry, units)
-            except EntryError as fault:
-                faults.append(Fault(f"{step.name}.{key}", printable(fault)))
+        as_read = _read_as_before(step, table, units)
+        unknown += as_read.unknown
+        typed |= as_read.typed
+        answers |= as_read.answers
+        faults += as_read.faults
     faults += [
         Fault(printable(name), "the name holds a control or invisible character; it is kept but never shown as it is")
         for name in unknown
@@ -154,6 +152,44 @@ def read_sheet(document: Mapping[str, object]) -> Sheet:
         n for n in FIELDS if n in answers and n not in confirmed and FIELDS[n].is_unusual(answers[n], answers)
     )
     return Sheet(title, units, answers, typed, tuple(faults), tuple(unknown), confirmed, unusual, held)
+
+
+class _AsRead(NamedTuple):
+    """What the entries of one step stand for, by dotted name."""
+
+    typed: dict[str, object]
+    answers: dict[str, Any]
+    faults: tuple[Fault, ...]
+    unknown: tuple[str, ...]
+
+
+def _read_as_before(step: type[Step], table: Mapping[str, object], units: Units | None) -> _AsRead:
+    """A step's entries as read; the work of before where the same entries stand there, as at most keys they do."""
+    try:
+        return _read_entries(step.name, tuple((key, type(entry), entry) for key, entry in table.items()), units)
+    except TypeError:  # a list or a table stands where one entry should: nothing to look it up by
+        return _read_table(step, table, units)
+
+
+@lru_cache(maxsize=256)
+def _read_entries(step: str, entries: tuple[tuple[str, type, object], ...], units: Units | None) -> _AsRead:
+    return _read_table(_STEPS_BY_NAME[step], {key: entry for key, _, entry in entries}, units)
+
+
+def _read_table(step: type[Step], table: Mapping[str, object], units: Units | None) -> _AsRead:
+    asked = step.asked()
+    typed: dict[str, object] = {}
+    answers: dict[str, Any] = {}
+    faults: list[Fault] = []
+    for key, entry in table.items():
+        if key in asked and not _empty(entry):
+            name = f"{step.name}.{key}"
+            typed[name] = entry
+            try:
+                answers[name] = asked[key].read(entry, units)
+            except EntryError as fault:
+                faults.append(Fault(name, printable(fault)))
+    return _AsRead(typed, answers, tuple(faults), tuple(f"{step.name}.{key}" for key in table if key not in asked))
 
 
 def confirmed_in(said_yes: Mapping[str, object], answers: Mapping[str, Any], units: Units | None) -> Confirmed:

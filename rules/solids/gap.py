@@ -12,6 +12,8 @@ from rules.solids.space import NOUGHT, Motion, Vector, cross, dot, minus, plus, 
 FINE = 0.02
 """mm; a gap is found to this, and what is filled in of a bore is never more."""
 SMALL = 1e-9
+NO_NEARER = -1e9
+"""mm; of pieces that share a point, or seem to: the first to be looked at."""
 SHAVING = 0.05
 """mm; an overlap no deeper is a touch."""
 CLEAR_STEPS = 40
@@ -148,18 +150,15 @@ def _worth(bound: float, finely: bool) -> float:
     return bound - (FINE if finely else max(FINE, -bound / 4))
 
 
-def nearer(a: Solid, b: Solid, than: float = inf, *, finely: bool = False) -> Gap | None:
-    """The gap between two solids, to 0.05 mm, if it is less than so many mm; None if it is not.
+_Pair = tuple[float, int, Piece, Piece]
+"""Two pieces, with what they are no nearer than, mm, and a number that tells it from every other."""
 
-    finely: no other two pieces need more than an overlap that is found, instead of no more than a quarter more.
 
-    Pairs of pieces are taken nearest first. What a hull fills in of a bore counts only until it is found nearest: then it is
-    halved, which leaves a quarter of it, until less than FINE is left.
-    """
+def _pairs(a: Solid, b: Solid, than: float) -> list[_Pair]:
+    """The pieces of two solids that may be less than so many mm apart, nearest first: a heap."""
+    waiting: list[_Pair] = []
     if dist(a.middle, b.middle) - a.reach - b.reach >= than:
-        return None
-    waiting: list[tuple[float, int, Piece, Piece]] = []
-    count = 0
+        return waiting
     for one in a.pieces:
         for other in b.pieces:
             least = dist(one.middle, other.middle) - one.reach - other.reach
@@ -168,8 +167,92 @@ def nearer(a: Solid, b: Solid, than: float = inf, *, finely: bool = False) -> Ga
             if least < than and isinstance(other, Wedge) and other.full:
                 least = max(least, _shadows_apart(other, one))
             if least < than:
-                count += 1
-                heappush(waiting, (least, count, one, other))
+                heappush(waiting, (least, len(waiting), one, other))
+    return waiting
+
+
+def _are_in(one: Piece, other: Piece, than: float) -> bool:
+    """Whether two pieces are more than so many mm in one another, with what they fill in."""
+    enough = than - one.radius - other.radius
+    found = distance(one, other, -enough)
+    if found:
+        return found.most < -enough
+    return enough < 0 or depth(one, other, enough=enough).most < -enough
+
+
+def _cores(one: Piece, other: Piece) -> tuple[Piece, Piece]:
+    """Of each piece what is surely there, before the other's middle."""
+    return (
+        one if one.error <= FINE else one.core(other.middle),
+        other if other.error <= FINE else other.core(one.middle),
+    )
+
+
+def _halved(one: Piece, other: Piece, least: float, count: int) -> list[_Pair]:
+    """The pairs that come of halving the one of two pieces that fills in more; none where neither fills in anything."""
+    coarse = max(one, other, key=lambda piece: piece.error)
+    if coarse.error <= FINE:
+        return []
+    halves = enumerate(coarse.halves(), count)
+    return [(least, n, half, other) if coarse is one else (least, n, one, half) for n, half in halves]
+
+
+def apart(a: Solid, b: Solid, than: float) -> float | None:
+    """How far two solids are apart, to 0.05 mm; nought where they share a point, None where it is so many mm or more.
+
+    Sooner found than by `nearer`, which tells how deep they are in one another: it ends at the first point they share, and
+    what may be one is halved before anything else.
+    """
+    waiting, bound, count = _pairs(a, b, than), than, 0
+    while waiting:
+        least, _, one, other = heappop(waiting)
+        if least >= bound - FINE:
+            break
+        one, other = narrowed(one, other)
+        radii = one.radius + other.radius
+        found = distance(one, other, bound + radii)
+        if found and found.most > radii:
+            least = found.least - radii
+            bound = min(bound, dist(one.onto(found.on_a), other.onto(found.on_b)) - radii)
+        elif max(one.error, other.error) <= FINE or _are_in(*_cores(one, other), -SMALL):
+            return 0.0
+        else:
+            least = NO_NEARER
+        if least < bound - FINE:
+            count -= 2
+            for pair in _halved(one, other, least, count):
+                heappush(waiting, pair)
+    return max(0.0, bound) if bound < than else None
+
+
+def deeper(a: Solid, b: Solid, than: float) -> bool:
+    """Whether two pieces of two solids are more than so many mm in one another; the first that are will do."""
+    waiting, count = _pairs(a, b, -than), 0
+    while waiting:
+        _, _, one, other = heappop(waiting)
+        one, other = narrowed(one, other)
+        enough = than - one.radius - other.radius
+        found = distance(one, other, -enough)
+        if found and found.least >= -enough:
+            continue
+        if _are_in(*_cores(one, other), than):
+            return True
+        count -= 2
+        for pair in _halved(one, other, NO_NEARER, count):
+            heappush(waiting, pair)
+    return False
+
+
+def nearer(a: Solid, b: Solid, than: float = inf, *, finely: bool = False) -> Gap | None:
+    """The gap between two solids, to 0.05 mm, if it is less than so many mm; None if it is not.
+
+    finely: no other two pieces need more than an overlap that is found, instead of no more than a quarter more.
+
+    Pairs of pieces are taken nearest first. What a hull fills in of a bore counts only until it is found nearest: then it is
+    halved, which leaves a quarter of it, until less than FINE is left.
+    """
+    waiting = _pairs(a, b, than)
+    count = len(waiting)
     best: Gap | None = None
     bound = than
     while waiting:
@@ -180,13 +263,10 @@ def nearer(a: Solid, b: Solid, than: float = inf, *, finely: bool = False) -> Ga
         found = _between(one, other, bound)
         if found.most < bound:
             best, bound = Gap(found.most, found.on_a, found.on_b), found.most
-        coarse = max(one, other, key=lambda piece: piece.error)
-        if coarse.error <= FINE or found.least >= _worth(bound, finely):
-            continue
-        for halved in coarse.halves():
-            count += 1
-            pair = (halved, other) if coarse is one else (one, halved)
-            heappush(waiting, (found.least, count, *pair))
+        if found.least < _worth(bound, finely):
+            for pair in _halved(one, other, found.least, count):
+                heappush(waiting, pair)
+            count += 2
     return best
 
 

@@ -2,7 +2,8 @@
 
 A piece may be the hull of something hollow, which it fills in: a stretch of a ring fills in the chord of its bore. `error`
 is how far the filling stands out of what it stands for; `halves` are two pieces of the same with about a quarter of it;
-`onto` moves a place of the filling to the nearest real one. An error of 0 is a piece that is what it says.
+`onto` moves a place of the filling to the nearest real one; `core` is a hull with nothing filled in. An error of 0 is a piece
+that is what it says.
 """
 
 from dataclasses import dataclass, field
@@ -64,6 +65,10 @@ class Hull:
     def onto(self, place: Vector) -> Vector:
         """The place of what the piece stands for that is nearest to a place of the piece."""
         return place
+
+    def core(self, before: Vector) -> "Hull":
+        """A hull that is all inside what the piece stands for; where there is a choice, towards a place."""
+        return self
 
     def moved(self, motion: Motion) -> "Hull":
         """The same after a rigid motion."""
@@ -161,6 +166,22 @@ class Corner(Hull):
             return place
         out = self.circle / radius - 1
         return plus(place, times(out * x, across), times(out * y, up))
+
+    def core(self, before: Vector) -> Hull:
+        """What lies between the edge and the circle's tangent square to the bisector of its two sides."""
+        (x1, y1), (x2, y2) = self.start, self.end
+        half = atan2(x1 * y2 - y1 * x2, x1 * x2 + y1 * y2) / 2
+        inner = [(x, y, self.circle / cos(half) / hypot(x, y)) for x, y in (self.end, self.start)]
+        tangent = [(x * part, y * part) for x, y, part in inner] if all(part < 1 for *_, part in inner) else []
+        middle, across, up, normal = self.frame
+        flat = [self.start, self.end, *tangent]
+        return Hull(
+            tuple(
+                plus(middle, times(x, across), times(y, up), times(level, normal))
+                for x, y in flat
+                for level in self.levels
+            )
+        )
 
     def moved(self, motion: Motion) -> "Corner":
         middle, across, up, normal = self.frame
@@ -264,6 +285,15 @@ class Wedge:
             return place
         out = least / radius - 1
         return plus(place, times(out * ahead, self.towards), times(out * aside, self.across))
+
+    def core(self, before: Vector) -> Hull:
+        """Its profile in one half-plane: that of a place for a full ring, else the middle one."""
+        out = self.towards
+        if self.full:
+            _, ahead, aside = self.seen(before)
+            away = hypot(ahead, aside)
+            out = plus(times(ahead / away, out), times(aside / away, self.across)) if away > 0 else out
+        return Hull(tuple(plus(self.origin, times(r, out), times(s, self.axis)) for r, s in self.profile), self.radius)
 
     def shadow(self, origin: Vector, axis: Vector) -> Shadow:
         """How it lies about a line; remembered, because many rings turn about one."""

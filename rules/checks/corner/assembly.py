@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping
 from math import cos, sin
 from typing import Annotated
 
-from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
+from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, is_free, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.kinds import TURNING
 from rules.corner.part import PART, Part, WaitingParts, spindle
@@ -97,7 +97,7 @@ def hub_bolts_reached(
     ]
     standing = fixed(every_part, (*COMES_OFF, "hub bolts", "plate", "hub mounting flange"))
     on_upright = _names(every_part, "upright")
-    if beam_part and any(in_the_way([_as_bar(head)], [beam_part]) for head in heads):
+    if beam_part and not all(is_free([_as_bar(head)], [beam_part]) for head in heads):
         return _under_the_beam(beam, hub_bolt_access)
     found = [reached(head, standing) for head in heads]
     stuck = [pushed_in(head, length, standing) for head, length in zip(heads, lengths, strict=True)]

@@ -1,11 +1,13 @@
 """Gaps of random pairs of every two kinds of shape, against general mesh libraries; see tests/support/meshes.py."""
 
 from itertools import combinations_with_replacement
+from math import inf
 from random import Random
 
 import pytest
 
-from rules.solids.gap import Solid, gap, nearer
+from rules.solids import gap as solids_gap
+from rules.solids.gap import Solid, deeper, gap, nearer
 from rules.solids.shapes import solid
 from rules.solids.space import plus, shift, times
 from tests.support.meshes import WITHIN, Mesh, apart, whole
@@ -18,10 +20,30 @@ TRIES = 2
 PAIRS = list(combinations_with_replacement(KINDS, 2))
 
 
+def quick_answers_agree(one: Solid, other: Solid, mesh: Mesh, other_mesh: Mesh, share: float) -> None:
+    """Whether they share a point, and whether more than so much, as the libraries and the whole answer have it."""
+    room, back = solids_gap.apart(one, other, inf), solids_gap.apart(other, one, inf)
+    assert room is not None and back is not None
+    assert (room == 0) == (back == 0) or max(room, back) < 0.05
+    if share > 20.0:  # mm3; more than the meshes' corners stand out by
+        assert room == 0
+    if share == 0:
+        assert room == pytest.approx(apart(mesh, other_mesh), abs=WITHIN)
+        assert not deeper(one, other, 2 * WITHIN) and not deeper(other, one, 2 * WITHIN)
+        assert room < 0.2 or solids_gap.apart(one, other, room - 0.1) is None
+    depth = -gap(one, other).distance
+    for than in (0.1, 0.5, 5.0):
+        if depth > 1.01 * than + 0.02:
+            assert deeper(one, other, than)
+        elif 1.35 * depth + 0.1 < than:  # no two pieces are more than a quarter deeper than the two found
+            assert not deeper(one, other, than)
+
+
 def agree(one: Solid, other: Solid, mesh: Mesh, other_mesh: Mesh) -> float:
     """Apart or overlapping as the libraries have it, as far apart, and both ways round. Gives the gap."""
     found, back = gap(one, other), gap(other, one)
     common = (mesh ^ other_mesh).volume()
+    quick_answers_agree(one, other, mesh, other_mesh, common)
     if common > 0:
         assert found.distance < WITHIN and back.distance < WITHIN
         if found.distance >= 0:  # only what the meshes' corners stand out by may touch
