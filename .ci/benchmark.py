@@ -133,36 +133,44 @@ def judge_speed() -> None:
 
 
 def answer_speed() -> None:
-    """What one changed answer costs while somebody types, and what follows when the keys rest. In time of the processor."""
-    from dataclasses import replace
+    """What one changed answer costs while somebody types, and what follows when the keys rest. In time of the processor.
 
-    from rules.judging.judge import Judged, judge
-    from rules.sheet import read_sheet
+    Every answer is a new one, so that nothing found for an earlier one helps.
+    """
+    from rules.judging.judge import judge
+    from rules.sheet import FIELDS, read_sheet
     from wizard.files.sheet_file import read
 
-    def seconds(work: Callable[[], Judged]) -> float:
-        start = time.process_time()
-        work()
-        return time.process_time() - start
-
+    kinds = (
+        ("a light", "job.corner_weight", "kg"),
+        ("a geometry", "pivots.spacing", "mm"),
+        ("the wheel's", "wheel.offset", "mm"),
+    )
     for name in ("dune_wren_moving", "scree_ox_strength"):
         document = read(SAMPLES / f"{name}.toml").document
         sheet = read_sheet(document)
         before = judge(sheet)
-        whole = median(lambda sheet=sheet: seconds(lambda: judge(sheet)), 20)
-        for kind, field in (("a light", "job.corner_weight"), ("a geometry", "pivots.spacing")):
-            changed = replace(sheet, answers={**sheet.answers, field: sheet.answers[field] * 1.004})
-            light = judge(changed, before=before, light=True)
-
-            def typed(document=document, changed=changed, before=before) -> Judged:
-                read_sheet(document)
-                return judge(changed, before=before, light=True)
-
-            at_once = median(lambda typed=typed: seconds(typed), 50)
-            follows = median(lambda changed=changed, light=light: seconds(lambda: judge(changed, before=light)), 20)
+        for kind, asked, unit in kinds:
+            step, key = FIELDS[asked].step, FIELDS[asked].key
+            at_key, at_rest, wholes = [], [], []
+            for n in range(50):
+                entry = f"{sheet.answers[asked] * (1.004 + n * 2e-5)} {unit}"
+                typed = {**document, step: {**document[step], key: entry}}
+                start = time.process_time()
+                light = judge(read_sheet(typed), before=before, light=True)
+                key_done = time.process_time()
+                if n < 10:
+                    judge(light.sheet, before=light)
+                    rest_done = time.process_time()
+                    judge(light.sheet)
+                    at_rest.append(rest_done - key_done)
+                    wholes.append(time.process_time() - rest_done)
+                at_key.append(key_done - start)
+            now = statistics.median(at_key)
             print(
-                f"answer: {name}, {kind} answer: {at_once * 1000:.1f} ms at the key (aim: 5 ms), "
-                f"{at_once / whole:.2f} times the whole; {follows * 1000:.1f} ms when the keys rest (no aim)"
+                f"answer: {name}, {kind} answer: {now * 1000:.1f} ms at the key (aim: 5 ms), "
+                f"{now / statistics.median(wholes):.2f} times the whole; "
+                f"{statistics.median(at_rest) * 1000:.1f} ms when the keys rest (no aim)"
             )
 
 
