@@ -73,16 +73,14 @@ def fixed(parts: Mapping[str, Part], but: Collection[str], groups: Collection[st
     return [part for part in parts.values() if part.group in groups and part.name not in but]
 
 
-def reached(head: Head, parts: Collection[Part]) -> tuple[Tool, tuple[str, ...]]:
-    """What reaches a head from its free side, and what keeps a socket from it."""
+def reached(head: Head, parts: Collection[Part]) -> Tool:
+    """What reaches a head from its free side."""
+    if is_free([_socket(head)], parts):
+        return "socket"
     across = head.across_flats
-    socket = Cylinder(head.at(CLEAR), head.at(head.height + SOCKET_LONG), socket_outside(across) / 2)
-    blocked = in_the_way([socket], parts)
-    if not blocked:
-        return "socket", ()
     jaw = Cylinder(head.at(CLEAR), head.at(head.height), spanner_outside(across) / 2)
     if not is_free([jaw], parts):
-        return "nothing", blocked
+        return "nothing"
     one = square_to(head.out)
     two = cross(head.out, one)
     for step in range(WAYS):
@@ -90,8 +88,17 @@ def reached(head: Head, parts: Collection[Part]) -> tuple[Tool, tuple[str, ...]]
         way = plus(times(cos(angle), one), times(sin(angle), two))
         middle = head.at(head.height / 2)
         if is_free([Rod(middle, plus(middle, times(SPANNER_LONG, way)), 0.4 * head.height)], parts):
-            return "spanner", blocked
-    return "nothing", blocked
+            return "spanner"
+    return "nothing"
+
+
+def in_a_sockets_way(head: Head, parts: Collection[Part]) -> tuple[str, ...]:
+    """What keeps a socket from a head."""
+    return in_the_way([_socket(head)], parts)
+
+
+def _socket(head: Head) -> Cylinder:
+    return Cylinder(head.at(CLEAR), head.at(head.height + SOCKET_LONG), socket_outside(head.across_flats) / 2)
 
 
 def pushed_in(head: Head, length: float, parts: Collection[Part]) -> tuple[str, ...]:

@@ -61,7 +61,11 @@ def standing(parts: Mapping[str, Part]) -> list[Stands]:
     for joint in JOINTS:
         if (piece := value.get(joint.piece)) is None:
             continue
-        off = [(distance(parts[piece], parts[value[on]]), value[on]) for on in joint.stands_on if on in value]
+        off = list[tuple[float, str]]()
+        for on in (value[name] for name in joint.stands_on if name in value):
+            off.append((distance(parts[piece], parts[on]), on))
+            if off[-1][0] == 0 and parts[piece].foot is None:
+                break  # it touches; only how deep a foot lies in another could be less
         if off:
             least, on = min(off)
             found.append(Stands(joint, piece, on, least))

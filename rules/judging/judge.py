@@ -26,6 +26,7 @@ from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
 
 BEING_WORKED_OUT = "Being worked out."
 """What is said of a check that rests on something put off."""
+_WORSE = {verdict: place for place, verdict in enumerate(WORST_FIRST)}
 _STEP_ORDER = {step.name: place for place, step in enumerate(STEPS)}
 
 
@@ -116,7 +117,7 @@ def _order(finding: Finding, graph: Graph, worked: Worked) -> tuple[int, bool, b
     failed, stop = finding.check in worked.broken, finding.verdict == "stop"
     follows = stop and not failed and finding.check not in FIRST
     rests_on = len(graph.needs(finding.check)) if stop else 0
-    return WORST_FIRST.index(finding.verdict), failed, follows, _STEP_ORDER[finding.step], rests_on
+    return _WORSE[finding.verdict], failed, follows, _STEP_ORDER[finding.step], rests_on
 
 
 def _cause_and_what_follows(findings: list[Finding], graph: Graph, worked: Worked, units: Units) -> list[Finding]:

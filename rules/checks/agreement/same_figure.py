@@ -15,7 +15,8 @@ from rules.tables.sources import COMMON_PRACTICE
 
 NO_DIFFERENCE = 1e-6
 """Relative: the same figure, not a near one."""
-NUMBERS = {name: asked for name, asked in FIELDS.items() if asked.kind in KINDS}
+NUMBERS = {name: (asked.step, asked.kind) for name, asked in FIELDS.items() if asked.kind in KINDS}
+"""Every number, and among what a line may be read twice: the numbers of its kind in its step."""
 OFTEN_ALIKE = frozenset(
     {
         ("tyre.rim_width_least", "tyre.rim_width_most"),
@@ -61,13 +62,14 @@ def line_read_twice(answers: Annotated[Mapping[str, Any], ALL], confirmed: Confi
 
 def _found(answers: Mapping[str, Any], confirmed: Confirmed) -> Iterator[Judgement]:
     last: dict[tuple[str, str], str] = {}
-    for name, asked in NUMBERS.items():
+    for name, among in NUMBERS.items():
         if not answers.get(name):
             continue
-        before = last.get((asked.step, asked.kind))
-        last[(asked.step, asked.kind)] = name
+        before = last.get(among)
+        last[among] = name
         if before is None or not _same(answers[before], answers[name]):
             continue
+        asked = FIELDS[name]
         one, other = in_a_sentence(FIELDS[before].label), in_a_sentence(asked.label)
         figures = {"both": (float(answers[name]), asked.unit)}
         text = f"{capital(one)} and {other} are both {{both}}: one line may have been read twice."

@@ -1,10 +1,20 @@
 """Whether it can be put together and taken apart with ordinary tools."""
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from math import cos, sin
 from typing import Annotated
 
-from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, is_free, pushed_in, reached
+from rules.corner.assembly import (
+    COMES_OFF,
+    Head,
+    Tool,
+    fixed,
+    head_of,
+    in_a_sockets_way,
+    is_free,
+    pushed_in,
+    reached,
+)
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.kinds import TURNING
 from rules.corner.part import PART, Part, WaitingParts, spindle
@@ -19,7 +29,7 @@ from rules.sheet.upright import Beam, HubBoltAccess
 from rules.solids.shapes import Cylinder
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
-from rules.tables.sockets import SOCKET_LONG, socket_outside, thin_socket_outside
+from rules.tables.sockets import socket_outside, thin_socket_outside
 from rules.values.optional_step import needed
 
 TOOLS = sources.COMMON_PRACTICE.saying(
@@ -99,11 +109,10 @@ def hub_bolts_reached(
     on_upright = _names(every_part, "upright")
     if beam_part and not all(is_free([_as_bar(head)], [beam_part]) for head in heads):
         return _under_the_beam(beam, hub_bolt_access)
-    found = [reached(head, standing) for head in heads]
-    stuck = [pushed_in(head, length, standing) for head, length in zip(heads, lengths, strict=True)]
-    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
-    blocked = _listed({name for _, names in found for name in names} | {name for names in stuck for name in names})
-    if tool == "nothing" or any(stuck):
+    tool = _worst(reached(head, standing) for head in heads)
+    stuck = {name for head, length in zip(heads, lengths, strict=True) for name in pushed_in(head, length, standing)}
+    blocked = _listed(stuck | {name for head in heads for name in in_a_sockets_way(head, standing)})
+    if tool == "nothing" or stuck:
         what = "no socket and no spanner reaches a hub bolt" if tool == "nothing" else "a hub bolt cannot be pushed in"
         return Judgement(
             "stop",
@@ -120,6 +129,10 @@ def hub_bolts_reached(
 def _names(parts: Mapping[str, Part], *groups: str) -> tuple[str, ...]:
     """What a finding rests on: an arm or a shock that was estimated says nothing of a bolt on the upright."""
     return tuple(name for name, part in parts.items() if part.group in groups)
+
+
+def _worst(tools: Iterable[Tool]) -> Tool:
+    return max(tools, key=("socket", "spanner", "nothing").index)
 
 
 def _as_bar(head: Head) -> Cylinder:
@@ -169,9 +182,9 @@ def pivot_bolt_goes_in(
     blocked: set[str] = set()
     for head, nut in (ends, ends[::-1]):
         stuck = pushed_in(head, length, standing)
-        tools = [(reached(end, standing), end) for end in (head, nut)]
-        blocked |= set(stuck) | {name for (tool, names), _ in tools if tool == "nothing" for name in names}
-        if not stuck and all(tool != "nothing" for (tool, _), _ in tools):
+        held = [end for end in (head, nut) if reached(end, standing) == "nothing"]
+        blocked |= {*stuck, *(name for end in held for name in in_a_sockets_way(end, standing))}
+        if not stuck and not held:
             turning = pushed_in(head, length, fixed(every_part, (), ("wheel",)))
             wheel = f"with the wheel off ({_listed(turning)} in the way)" if turning else "with the wheel on"
             looked_at = _names(every_part, "upright", "wheel")
@@ -187,9 +200,10 @@ def pivot_bolt_goes_in(
 
 def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
     """A ball joint's stud goes in with its joint; what has to be reached is the nut on its end."""
-    tool, names = reached(nut, standing)
+    tool = reached(nut, standing)
     if tool == "nothing":
-        text = f"No tool reaches the nut of the {{which}} ball joint's stud: {_listed(names)} in the way."
+        blocked = _listed(in_a_sockets_way(nut, standing))
+        text = f"No tool reaches the nut of the {{which}} ball joint's stud: {blocked} in the way."
         return Judgement("stop", text, "Turn the joint over, or move what is in the way.")
     return Judgement("good", f"A {tool} reaches the nut of the {{which}} ball joint's stud.")
 
@@ -232,19 +246,14 @@ def caliper_bolts_out(
              hexagon.across_flats)
         for way in (-1, 1)
     ]  # fmt: skip
-    found = [reached(head, standing) for head in heads]
-    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
+    tool = _worst(reached(head, standing) for head in heads)
     if tool != "socket":
-        blocked = _listed({name for _, names in found for name in names})
+        blocked = _listed({name for head in heads for name in in_a_sockets_way(head, standing)})
         reach = "only a spanner reaches" if tool == "spanner" else "no tool reaches"
         text = f"From inboard {reach} a caliper bolt: {blocked} in the way."
         return Judgement("watch", text, "Find on the mock-up how the caliper comes off, or turn its bolts round.")
-    sockets = [
-        Cylinder(head.at(0.2), head.at(head.height + SOCKET_LONG), socket_outside(head.across_flats) / 2)
-        for head in heads
-    ]
     rim = fixed(every_part, (), ("wheel",))
-    turning = _listed({name for socket in sockets for name in in_the_way([socket], rim)})
+    turning = _listed({name for head in heads for name in in_a_sockets_way(head, rim)})
     wheel = f"with the wheel off ({turning} in the way)" if turning else "with the wheel on"
     return Judgement("good", f"A socket reaches both caliper bolts from inboard, {wheel}.")
 
