@@ -46,7 +46,7 @@ def _carry_the_same(one: Any, other: Any) -> bool:
 class Worked:
     """What has been worked out for one sheet.
 
-    known: fields and values by name; of these nothing stands below but what they are estimated from, and the stand-ins.
+    known: fields and values by name; of these nothing stands below but what they are estimated from, and that they are assumed.
     estimated: names that rest on an estimate, with the fields to measure.
     waits: names that cannot be worked out yet, with the fields they wait for. not_judged: those of them that nobody has
     asked for, with the reason. not_here: names that do not apply, with the reason. broken: names whose function failed, with
