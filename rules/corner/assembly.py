@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterable, Mapping
 from functools import lru_cache
-from math import cos, pi, radians, sin
+from math import cos, dist, pi, radians, sin
 from typing import Literal
 
 from rules.corner.part import Part
@@ -49,13 +49,19 @@ def head_of(shape: Cylinder, seat_first: bool) -> Head:
 def in_the_way(path: Iterable[Shape], parts: Iterable[Part]) -> tuple[str, ...]:
     """The names of the parts a path runs into."""
     swept = tuple(path)
-    return tuple(part.name for part in parts if _meets(swept, part))
+    return tuple(part.name for part in _near(swept, parts) if _meets(swept, part))
 
 
 def is_free(path: Iterable[Shape], parts: Iterable[Part]) -> bool:
     """Whether a path runs into none of the parts."""
     swept = tuple(path)
-    return not any(_meets(swept, part) for part in parts)
+    return not any(_meets(swept, part) for part in _near(swept, parts))
+
+
+def _near(path: tuple[Shape, ...], parts: Iterable[Part]) -> list[Part]:
+    """Those that it may meet: the balls round both do."""
+    swept = _swept(path)
+    return [part for part in parts if dist(swept.middle, part.solid.middle) < swept.reach + part.solid.reach]
 
 
 @lru_cache(maxsize=4096)  # an answer changes few parts, and what is found of the others stays

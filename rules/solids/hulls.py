@@ -223,8 +223,8 @@ def _crossing(a: Piece, b: Piece) -> tuple[Vector, Vector]:
 def depth(a: Piece, b: Piece, steps: int = STEPS, enough: float = inf) -> HullGap:
     """How far two hulls that share a point are in each other without their radii: the shortest shift that parts them.
 
-    `most` is minus that length, not too much by at most DEPTH_CLOSE or DEPTH_PART of it. Found to be more than `enough`, the
-    search ends with what is known then.
+    `most` is minus that length, not too much by at most DEPTH_CLOSE or DEPTH_PART of it. Found to be more than `enough`, or no
+    more, the search ends with what is known then.
     """
     start = _tetrahedron(a, b)
     if isinstance(start, tuple):  # a flat difference: any shift out of its plane parts them
@@ -234,7 +234,7 @@ def depth(a: Piece, b: Piece, steps: int = STEPS, enough: float = inf) -> HullGa
     shortest = inf
     for _ in range(steps):
         offset, normal = min(faces)[:2]
-        if offset > enough:
+        if offset > enough or shortest <= enough < inf:
             break
         new = vertex(a, b, normal)
         reach = dot(normal, new[0])
