@@ -1,7 +1,7 @@
 """The judgements: one module for each question a fabricator asks, one function a check."""
 
 from collections.abc import Callable, Mapping
-from types import ModuleType
+from types import FunctionType, ModuleType
 from typing import Any
 
 from rules.checks.agreement import (
@@ -129,30 +129,33 @@ def _checks_of(module: ModuleType) -> list[Callable[..., Any]]:
     return [
         function
         for function in vars(module).values()
-        if hasattr(function, "declared") and function.__module__ == module.__name__
+        if isinstance(function, FunctionType)
+        and hasattr(function, "declared")
+        and function.__module__ == module.__name__
     ]
 
 
-CHECKS: tuple[Callable[..., Any], ...] = tuple(function for module in MODULES for function in _checks_of(module))
+_CHECKS_OF = {module: _checks_of(module) for module in MODULES}
+CHECKS: tuple[Callable[..., Any], ...] = tuple(function for functions in _CHECKS_OF.values() for function in functions)
 GROUP_OF: dict[str, Group] = {
     one.name: group
     for module, group in MODULES.items()
-    for function in _checks_of(module)
+    for function in _CHECKS_OF[module]
     for one in function.declared  # type: ignore[attr-defined]
 }
 """The group of each check, by its id."""
 COMPARES: frozenset[str] = frozenset(
     one.name
-    for module in MODULES
+    for module, functions in _CHECKS_OF.items()
     if module.__name__.startswith("rules.checks.agreement")
-    for function in _checks_of(module)
+    for function in functions
     for one in function.declared  # type: ignore[attr-defined]
 )
 """The checks that compare entries with each other, and do not judge a part."""
 FIRST: frozenset[str] = COMPARES | {
     one.name
     for module in (steering_axis, arm_pivots)
-    for function in _checks_of(module)
+    for function in _CHECKS_OF[module]
     for one in function.declared  # type: ignore[attr-defined]
 }
 """The checks whose stop says that entries cannot be so, or that axis or arms cannot: any other stop may only follow from it."""

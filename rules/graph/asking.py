@@ -3,7 +3,7 @@
 import re
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import field, replace
+from dataclasses import field
 from functools import cache
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
@@ -15,6 +15,7 @@ from rules.measure.clock_places import read_clock_places
 from rules.measure.closeness import reaches
 from rules.measure.display import show
 from rules.measure.marks import read_bolt_circle, read_thread, read_tyre_mark
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import (
     KINDS,
     EntryError,
@@ -67,7 +68,7 @@ class AskedField:
     several_lines: bool = False
     usual: tuple[float, float] | None = None
     usual_by: ByChoice | None = field(default=None, hash=False)
-    bought: str | None = None
+    bought: str = ""
     mark: str = ""
     further: bool = False
 
@@ -190,9 +191,7 @@ def ask(
     down to.
     """
     by, usual = (usual, usual.widest) if isinstance(usual, ByChoice) else (None, usual)
-    return AskedField(
-        step="",
-        key="",
+    return Question(
         label=label,
         kind=kind,
         how=how,
@@ -214,6 +213,15 @@ def ask(
 @cache  # a few limits stand in most questions
 def _limit(limit: str | float, kind: str) -> float:
     return parse(limit, kind, None) if isinstance(limit, str) else float(limit)
+
+
+class Question(dict[str, Any]):
+    """A question as it is declared, before the step that asks it is known."""
+
+    def of(self, step: "type[Step]", key: str, choices: tuple[str, ...]) -> AskedField:
+        """The question as a step asks it. key: its name there."""
+        bought = step.bought if self["bought"] is None else self["bought"]
+        return AskedField(**{**self, "step": step.name, "key": key, "choices": choices, "bought": bought})
 
 
 class StepPart:
@@ -243,16 +251,10 @@ class Step:
 
     def __init_subclass__(cls) -> None:
         cls._questions = {
-            key: replace(
-                question,
-                step=cls.name,
-                key=key,
-                choices=question.choices or _literal(base, key),
-                bought=cls.bought if question.bought is None else question.bought,
-            )
+            key: question.of(cls, key, question["choices"] or _literal(base, key))
             for base in (*cls.__mro__[1:], cls)
             for key, question in vars(base).items()
-            if isinstance(question, AskedField)
+            if isinstance(question, Question)
         }
         for key, question in cls._questions.items():
             setattr(cls, key, question)
@@ -345,7 +347,7 @@ def _speed_symbol(field: AskedField, entry: object, units: Units | None) -> str:
     raise EntryError(f"{_typed(entry)} is not a speed symbol, which is one letter; for example {field.example(units)}")
 
 
-_PRICE = re.compile(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2})?)\s*(?:[A-Z]{3}|[$€£¥])?", re.ASCII)
+_PRICE = Pattern(r"(?:[A-Z]{3}|[$€£¥])?\s*(?P<figure>\d{1,9}(?:[.,]\d{1,2})?)\s*(?:[A-Z]{3}|[$€£¥])?", re.ASCII)
 
 
 def _price(field: AskedField, entry: object, units: Units | None) -> float:

@@ -182,9 +182,14 @@ def in_words(text: str, member: Member) -> str:
     """
     if not member or "{" not in text:
         return text
-    for placeholder, words in _words_of(tuple(member.items())).items():
-        text = text.replace(f"{{{placeholder}}}", words)
+    for placeholder, words in _in_braces_of(tuple(member.items())):
+        text = text.replace(placeholder, words)
     return text
+
+
+@cache
+def _in_braces_of(member: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
+    return tuple((f"{{{placeholder}}}", words) for placeholder, words in _words_of(member).items())
 
 
 def value(
@@ -290,6 +295,7 @@ def in_braces(name: str, member: Member) -> str:
     >>> in_braces("pivots.{which}_radius", {"which": "lower"})
     'pivots.lower_radius'
     """
-    for placeholder, word in member.items():
-        name = name.replace(f"{{{placeholder}}}", word)
+    if "{" in name:
+        for placeholder, word in member.items():
+            name = name.replace(f"{{{placeholder}}}", word)
     return name

@@ -1,7 +1,6 @@
 """Finding a question, a value or a check by part of its name or by what else builders call it."""
 
 from collections.abc import Iterable
-from difflib import get_close_matches
 from functools import cache
 
 from rules.judging.trade import trade
@@ -80,6 +79,8 @@ def _exactly(name: str) -> tuple[str, ...]:
 
 def nearest(wanted: str, names: Iterable[str] = (), most: int = 3) -> tuple[str, ...]:
     """Real names that a misspelt one may have meant. names: what to choose from; all that can be explained by default."""
+    from difflib import get_close_matches  # slow to load, and most names are known
+
     return tuple(get_close_matches(wanted, list(names) or list(_named()), n=most))
 
 

@@ -5,6 +5,7 @@ import re
 from itertools import combinations
 
 from rules.measure.display import show
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import EntryError, Units, as_typed, parse, plain_number_text
 from rules.measure.records import dataclass
 
@@ -13,7 +14,7 @@ LEAST_RADIUS, MOST_RADIUS = 20.0, 200.0
 FEWEST, MOST = 2, 12
 SAME_PLACE = math.radians(3)
 """Bolts no farther apart than this, seen from the axis, stand in one place. Six minutes of the clock."""
-_PLACE = re.compile(
+_PLACE = Pattern(
     r"(?:(?P<hour>1[0-2]|[1-9])(?::(?P<minute>[0-5]\d))?(?:\s*o'?clock)?|(?P<angle>[+-]?\d{1,3}(?:\.\d{1,2})?)\s*(?:deg|°))"
     r"(?:\s*(?:at|@)\s*(?P<radius>.+))?",
     re.ASCII | re.IGNORECASE,

@@ -4,6 +4,7 @@ import re
 
 from rules.measure.coarse_threads import COARSE_PITCH, THREADS_PER_INCH
 from rules.measure.display import other, show
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import (
     INCH,
     EntryError,
@@ -17,7 +18,7 @@ from rules.measure.quantity import (
 from rules.measure.records import dataclass
 
 _OF = r"[-\s]*(?:lug|bolt|stud|hole)s?\b\s*(?:[x×-]|on\b)?"
-_AFTER_COUNT = re.compile(rf"\d{{1,2}}(?:\s*(?:[x×*/-]|on\b)|{_OF})\s*(.+)", re.IGNORECASE)
+_AFTER_COUNT = Pattern(rf"\d{{1,2}}(?:\s*(?:[x×*/-]|on\b)|{_OF})\s*(.+)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,21 +87,21 @@ _DESCRIPTION = (
 )
 _RIM = r"(?P<rim>\d{2}(?:\.5)?)"
 _LOAD_RANGE = r"(?:\s?/\s?[B-H](?=\s|$)|\s+LR\s?[B-H](?=\s|$))?"
-_FLOTATION = re.compile(
+_FLOTATION = Pattern(
     r"(?P<diameter>\d{2}(?:\.\d{1,2})?)(?:\s?[X/-]\s?|\s)(?P<width>\d{1,2}\.\d{1,2}|\d{1,2})(?:\s?[RBDX/-]\s?|\s)"
     + _RIM + r"\s?(?:LT)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII,
 )  # fmt: skip
-_METRIC = re.compile(
+_METRIC = Pattern(
     r"(?P<service>P|LT|ST|T)?\s?(?P<width>\d{3})(?:\s?/\s?|\s)(?P<aspect>\d{2})(?:\s?(?:Z?[RBD]|-)\s?|\s)"
     + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII,
 )  # fmt: skip
-_NUMERIC = re.compile(
+_NUMERIC = Pattern(
     r"(?:LT)?\s?(?P<width>\d{1,2}\.\d{2})\s?[RBDX-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
 )  # fmt: skip
-_NO_ASPECT = re.compile(
+_NO_ASPECT = Pattern(
     r"(?:P|LT)?\s?(?P<width>\d{3})\s?[RBD-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
 )
-_NO_RIM = re.compile(r"\d{2}(?:\.\d{1,2})?\s?[X/ -]\s?\d{1,2}(?:\.\d{1,2})?", re.ASCII)
+_NO_RIM = Pattern(r"\d{2}(?:\.\d{1,2})?\s?[X/ -]\s?\d{1,2}(?:\.\d{1,2})?", re.ASCII)
 TYRE_EXAMPLES = "33x12.50R15LT, LT265/75R16 123/120Q or P225/70R16"
 
 
@@ -154,10 +155,10 @@ def read_tyre_mark(entry: object) -> TyreMark:
     )
 
 
-_BOLT_CIRCLE = re.compile(
+_BOLT_CIRCLE = Pattern(
     rf"(?P<count>\d{{1,2}})(?:{_OF}|\s*(?P<by>[xX×*/-]|on\b))\s*(?P<diameter>.+)", re.ASCII | re.IGNORECASE
 )
-_FRACTION_END = re.compile(r"(?:2|4|8|16|32|64)(?:\s*(?:in|inch|inches|\"))?", re.ASCII | re.IGNORECASE)
+_FRACTION_END = Pattern(r"(?:2|4|8|16|32|64)(?:\s*(?:in|inch|inches|\"))?", re.ASCII | re.IGNORECASE)
 LEAST_CIRCLE, MOST_CIRCLE = 50.0, 350.0
 """mm. Sane bounds, common practice, no source. No figure lies within them both as inches and as millimetres."""
 
@@ -204,11 +205,11 @@ def _across(text: str, units: Units | None, entry: str, example: str) -> float:
     return diameter
 
 
-_METRIC_THREAD = re.compile(
+_METRIC_THREAD = Pattern(
     r"(?P<m>M?)\s*(?P<diameter>\d{1,2})(?:\s*[X×*]\s*(?P<pitch>\d(?:[.,]\d{1,2})?))?\s*(?:mm)?"
     r"|M\s*(?P<m_diameter>\d{1,2})\s*-\s*(?P<m_pitch>\d(?:[.,]\d{1,2})?)", re.ASCII | re.IGNORECASE
 )  # fmt: skip
-_INCH_THREAD = re.compile(
+_INCH_THREAD = Pattern(
     r"(?P<diameter>\d[\d /-]*?/\d{1,2}|\d)\s*(?:in|\")?\s*(?:[-x×]\s*(?P<per_inch>\d{1,2})|(?=\s*UN[CF]|$))\s*"
     r"(?P<series>UNC|UNF|UNEF|UN|TPI|in)?(?:[\s-]*[123][AB])?",
     re.ASCII | re.IGNORECASE,

@@ -7,6 +7,7 @@ standard library took a quarter of a start. A reader and the type checker see it
 
 import dataclasses
 from collections.abc import Callable
+from operator import attrgetter
 from typing import TYPE_CHECKING, Any, NoReturn, TypeVar, cast
 
 C = TypeVar("C", bound=type)
@@ -89,14 +90,28 @@ def _init(record: type) -> Method:
 
 
 def _eq(record: type) -> Method:
-    mine, other = ("".join(f"{who}.{name}, " for name in _compared(record)) for who in ("self", "other"))
-    lines = ["if other.__class__ is self.__class__:", f"    return ({mine}) == ({other})", "return NotImplemented"]
-    return _function(record, "__eq__", ["self", "other"], lines, {})
+    told = _told(_compared(record))
+
+    def __eq__(self: Any, other: object) -> Any:  # noqa: N807 - it becomes the method
+        return told(self) == told(other) if other.__class__ is self.__class__ else NotImplemented
+
+    return __eq__
 
 
 def _hash(record: type) -> Method:
-    mine = "".join(f"self.{name}, " for name in _compared(record, hashed=True))
-    return _function(record, "__hash__", ["self"], [f"return hash(({mine}))"], {})
+    told = _told(_compared(record, hashed=True))
+
+    def __hash__(self: Any) -> int:  # noqa: N807 - it becomes the method
+        return hash(told(self))
+
+    return __hash__
+
+
+def _told(names: list[str]) -> Callable[[Any], tuple[Any, ...]]:
+    """What gives the fields of these names, as a tuple of them."""
+    if len(names) > 1:
+        return attrgetter(*names)
+    return lambda record: tuple(getattr(record, name) for name in names)
 
 
 def _compared(record: type, *, hashed: bool = False) -> list[str]:

@@ -8,6 +8,7 @@ millimetres, plus where the wheel's mounting face is outboard of the middle, is 
 import re
 from collections.abc import Callable
 
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import INCH, Units, as_typed, parse, plain_number_text
 from rules.measure.records import dataclass
 
@@ -15,20 +16,20 @@ _FLANGE = r"(?P<flange>JJ?|JK|K|B)"
 _WIDTH = r"(?P<width>\d[\d ./,-]*?)\s*"
 _DIAMETER = r"(?P<diameter>\d{2}(?:\.5)?)"
 _RIM_MARKS = tuple(
-    re.compile(form, re.ASCII | re.IGNORECASE)
+    Pattern(form, re.ASCII | re.IGNORECASE)
     for form in (
         rf"{_WIDTH}{_FLANGE}(?:\s*[x×-]\s*{_DIAMETER})?",
         rf"{_DIAMETER}\s*[x×]\s*{_WIDTH}{_FLANGE}",
     )
 )
-_BOTH = re.compile(
+_BOTH = Pattern(
     r"(?P<one>\d{1,2}(?:\.\d{1,2}| 1/2)?)\s*[x×]\s*(?P<other>\d{1,2}(?:\.\d{1,2}| 1/2)?)", re.ASCII | re.IGNORECASE
 )
 LEAST_DIAMETER = 8.0
 """in. No car's wheel is smaller; common practice, no source."""
 _NUMBER = r"[-+]?\s*\d[\d.,]*"
-_ET_MARK = re.compile(rf"(?:ET\s*(?P<behind>{_NUMBER})|(?P<before>{_NUMBER})\s*ET)\s*(?:mm)?", re.ASCII | re.IGNORECASE)
-_RIM_CODE = re.compile(r"\d{1,2}(?:\.[05])?", re.ASCII)
+_ET_MARK = Pattern(rf"(?:ET\s*(?P<behind>{_NUMBER})|(?P<before>{_NUMBER})\s*ET)\s*(?:mm)?", re.ASCII | re.IGNORECASE)
+_RIM_CODE = Pattern(r"\d{1,2}(?:\.[05])?", re.ASCII)
 LARGEST_CODE = 30.0
 """Whole or half inches that a bare number may name as a wheel's diameter; the smallest wheel in mm is far above."""
 

@@ -5,17 +5,18 @@ How steel yards and shops name stock: outside first, wall or thickness last. Com
 
 import re
 
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import Units, parse, plain_number_text
 
 _SIZE = r"\.?\d[\d ./,-]*?(?:\s*(?:in|mm|cm|\"))?"
 _FORM = r"(?P<form>round tube|tube|box|channel|flat bar|flat|bar)"
 _MADE = r"(?:dom|erw|hrew|cds|seamless)"
 """How a tube was made, as its name has it: drawn over a mandrel, resistance welded, cold drawn seamless."""
-_MARK = re.compile(
+_MARK = Pattern(
     rf"(?P<one>{_SIZE})\s*[x×]\s*(?P<two>{_SIZE})(?:\s*[x×]\s*(?P<three>{_SIZE}))?(?:\s*wall)?(?:\s*{_MADE})?\s*{_FORM}?",
     re.ASCII | re.IGNORECASE,
 )
-_UNIT = re.compile(r"(?:in|mm|cm|\")$", re.IGNORECASE)
+_UNIT = Pattern(r"(?:in|mm|cm|\")$", re.IGNORECASE)
 
 
 def read_section(entry: object, units: Units | None) -> tuple[float, ...] | None:

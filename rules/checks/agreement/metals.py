@@ -7,6 +7,7 @@ from rules.checks.agreement.tie import not_compared
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, OutsideRange
 from rules.measure.marks import Thread
+from rules.measure.patterns import Pattern
 from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WeldedMetal
 from rules.tables import sources
@@ -130,7 +131,7 @@ def one_process(
     return Judgement("watch", text, "Put right whichever is a slip; the welder gets both on paper.")
 
 
-ALUMINIUM_FILLER = re.compile(r"\bER\s?-?[1245]\d{3}\b", re.IGNORECASE)
+ALUMINIUM_FILLER = Pattern(r"\bER\s?-?[1245]\d{3}\b", re.IGNORECASE)
 
 
 @check(
@@ -176,8 +177,8 @@ def filler_suits_metal(
 
 
 NOT_SAID = r"(?<!not )(?<!never )(?<!no )\b"
-COATED = re.compile(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|chromed|chrome plated)\b", re.IGNORECASE)
-HARDENED = re.compile(NOT_SAID + r"(\w*hardened|quenched\w*|tempered|heat[- ]treated|hrc)\b", re.IGNORECASE)
+COATED = Pattern(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|chromed|chrome plated)\b", re.IGNORECASE)
+HARDENED = Pattern(NOT_SAID + r"(\w*hardened|quenched\w*|tempered|heat[- ]treated|hrc)\b", re.IGNORECASE)
 
 
 @check(
