@@ -60,6 +60,7 @@ class CheckNote:
     try_changing: tuple[str, ...]
     limits: Limits | None = None
     never_good: bool = False
+    heavy: bool = False
 
     @cached_property
     def _words(self) -> Mapping[str, str]:
@@ -243,13 +244,14 @@ def check(
     grade: Grade | None = None,
     try_changing: tuple[str, ...] = (),
     each: Iterable[Member] = ALONE,
+    heavy: bool = False,
 ) -> Callable[[F], F]:
     """Mark a function as a check, or as a family of them.
 
     limits: the figures it is judged by; its words follow from them. good, shown, watch, stop: the words where they must say more,
     with `{good}`, `{watch}` and other figures of the limits in braces; empty where it has no such verdict. never_good: why
-    it is never good. grade: that of the weakest source, unless one is given. A parameter annotated with a class of limits
-    receives them.
+    it is never good. grade: that of the weakest source, unless one is given. heavy: may be put off while somebody types. A
+    parameter annotated with a class of limits receives them.
     """
 
     sources = several(source)
@@ -276,6 +278,7 @@ def check(
                 tuple(filter(None, (in_braces(field, member) for field in try_changing))),
                 limits,
                 bool(never_good),
+                heavy,
             ),
             member,
         )

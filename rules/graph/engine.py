@@ -96,7 +96,9 @@ class Graph:
         self._needs_set: dict[str, frozenset[str]] = {}
         self._fields_of: dict[str, tuple[str, ...]] = {}
         self._resting: dict[frozenset[str], tuple[tuple[Node, ...], tuple[Node, ...]]] = {}
-        self.heavy: frozenset[str] = frozenset(name for name, node in self.values.items() if node.note.heavy)
+        self.heavy: frozenset[str] = frozenset(
+            name for nodes in (self.values, self.checks) for name, node in nodes.items() if node.note.heavy
+        )
 
     def in_role(self, role: str) -> tuple[str, ...]:
         """The names of every value of a role, in the order they are declared."""
@@ -285,7 +287,8 @@ class Graph:
         return answer if isinstance(answer, tuple) else (answer,) if isinstance(answer, Judgement) else ()
 
     def _work_out_one(self, node: Node, worked: Worked) -> Any:
-        return ask(node, worked, put_off=node.name in worked.leaves)
+        # What gathers, and has nothing to work on yet, says so at once.
+        return ask(node, worked, put_off=node.name in worked.leaves and not node.origins.isdisjoint(worked.known))
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
         hints, member = hints_of(function), one.member

@@ -6,7 +6,7 @@ what it takes to work out one value that moves nothing.
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
-from functools import partial
+from functools import cache, partial
 from typing import Any
 
 from rules.judging.judge import Finding, Judged, judge
@@ -24,6 +24,13 @@ ALONE = 300_000
 _ROOM = name("corner_room").origin
 _OWN_UNITS = {_ROOM: 12_000, name("plate_safety").origin: 1_500, name("corner_loads").origin: 200}
 """Units of the gaps of all solids, and of what tries every cut or every load."""
+_QUICK = frozenset({name("fixed_overlaps").origin})
+"""Put off while somebody types, and worked out at once here: it costs little, and refuses much."""
+
+
+@cache
+def _heavy() -> frozenset[str]:
+    return trade().heavy & trade().values.keys() - _QUICK
 
 
 class NoLongerWanted(Exception):  # noqa: N818 - not a fault: somebody went elsewhere
@@ -109,14 +116,14 @@ class Trials:
     def _next(self, typed: Mapping[str, str], kept: list[tuple[int, Judged]]) -> tuple[int, Callable[[], Judged]]:
         """What it takes to judge a copy farther, and the judging. The gaps of all solids come last: they cost most."""
         if not kept:
-            names = set(trade().worked_again(typed)) - trade().heavy
+            names = set(trade().worked_again(typed)) - _heavy()
             sheet = with_entries(self.judged.sheet, dict(typed))
-            before, others = self.judged, dict[str, Any](light=True)
+            before, others = self.judged, dict[str, Any](leaving=_heavy())
         else:
             before = kept[-1][1]
             names = before.worked.put_off & trade().values.keys()
             sheet, others = before.sheet, {}
-            if first := names & trade().heavy - {_ROOM}:
+            if first := names & _heavy() - {_ROOM}:
                 names, others = first, {"leaving": frozenset({_ROOM})}
         return _units_of(names), partial(judge, sheet, self.judged.shown_in, before, advice=False, **others)
 
@@ -126,6 +133,6 @@ def _units_of(names: Iterable[str]) -> int:
 
 
 def _units(name: str) -> int:
-    if name not in trade().heavy:
+    if name not in _heavy():
         return _OWN_UNITS.get(name, 1)
     return _OWN_UNITS.get(name) or (GAP if name in trade().in_role(CHECKED_GAP) else HEAVY)

@@ -89,6 +89,7 @@ def rotor_goes_on(
     stop="neither, or under a beam without a way in",
     source=TOOLS,
     try_changing=("upright.beam_width",),
+    heavy=True,
 )
 def hub_bolts_reached(
     hub_bolts_part: Part,
@@ -162,6 +163,7 @@ def _under_the_beam(beam: Beam | None, access: HubBoltAccess | None) -> Judgemen
     stop="from neither",
     source=TOOLS,
     each=({"which": "upper"}, {"which": "lower"}),
+    heavy=True,
 )
 def pivot_bolt_goes_in(
     which_pivot_bolt_part: Part,
@@ -215,6 +217,7 @@ def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
     good="a socket reaches both from inboard",
     watch="a spanner only, or neither",
     source=TOOLS.saying("bolts counted as pushed in from inboard"),
+    heavy=True,
 )
 def caliper_bolts_out(
     caliper_bracket_part: Part,

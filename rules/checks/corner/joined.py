@@ -42,6 +42,7 @@ PIECES = tuple(value_of(joint.piece) for joint in JOINTS)
         ),
         sources.COMMON_PRACTICE.saying("how deep inside, and the same gap where parts are bolted"),
     ),
+    heavy=True,
 )
 def joined_parts_touch(
     every_part: Annotated[Mapping[str, Part], Every(PART)],

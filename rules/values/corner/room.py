@@ -113,6 +113,7 @@ def corner_room(
     "corner",
     formula="every two parts of upright or wheel that are not made to touch, and stand in one another",
     source=EXACT,
+    heavy=True,
 )
 def fixed_overlaps(every_part: Annotated[Mapping[str, Part], Every(PART)], upright_points: UprightPoints) -> Overlaps:
     """Fixed parts in one another, deepest first.

@@ -22,7 +22,7 @@ SAMPLE = "scree_ox_strength"
 def changed(changes: dict[str, object]) -> Judged:
     sheet = read_sheet(edited(document(SAMPLE), changes))
     assert not sheet.faults and not sheet.unknown
-    return judge(sheet, light=True)
+    return judge(sheet)
 
 
 def told(judged: Judged) -> list[Finding]:
@@ -49,7 +49,7 @@ def test_what_is_joined_is_no_overlap_of_fixed_parts() -> None:
 
 @pytest.mark.parametrize("name", [name for name in samples() if not name.startswith("wrong")])
 def test_the_pieces_of_a_sound_sample_touch(name: str) -> None:
-    verdicts = {found.verdict for found in judge(read_sheet(document(name)), light=True).findings
+    verdicts = {found.verdict for found in judge(read_sheet(document(name)), advice=False).findings
                 if found.check == "joined-parts-touch"}  # fmt: skip
     assert verdicts <= {"good", "not judged", "waiting"}
 

@@ -126,3 +126,25 @@ def test_what_gathers_a_heavy_value_is_put_off_with_it() -> None:
 
     worked = Graph(FIELDS, [heavy_member, gathering], []).work_out({"wheel.width": 10.0}, light=True)
     assert worked.put_off == {"heavy_member", "gathering"}
+
+
+def test_a_heavy_check_is_put_off_but_where_it_has_nothing_to_work_on() -> None:
+    @plain_value
+    def member(width: Mm) -> Annotated[float, Unit("mm", "planted role")]:
+        return width
+
+    @check("heavy", step="wheel", title="Heavy", good="x", source=COMMON_PRACTICE, heavy=True)
+    def heavy_check(members: Annotated[Mapping[str, float], Every("planted role")]) -> Judgement:
+        return Judgement("good", f"{len(members)} members.")
+
+    planted_graph = Graph(FIELDS, [member], [heavy_check])
+    (node,) = planted_graph.checks.values()
+    for answers, put_off in (({"wheel.width": 10.0}, {"heavy"}), ({"wheel.depth": 10.0}, set())):
+        worked = planted_graph.work_out(answers, light=True)
+        planted_graph.ask_check(node, worked)
+        assert worked.put_off == put_off
+    before = planted_graph.work_out({"wheel.width": 10.0}, light=True)
+    planted_graph.ask_check(node, before)
+    worked, touched = planted_graph.work_again(before, {"wheel.width": 10.0})
+    judgement = planted_graph.ask_check(node, worked)
+    assert "heavy" in touched and judgement is not None and judgement.text == "1 members."

@@ -89,8 +89,7 @@ def test_no_single_answer_left_out_makes_room_quiet(name: str) -> None:
     """Of what rests on anything heavy to work out, which test_scope puts off."""
     whole, graph = judged_sample(name), trade()
     sheet = whole.sheet
-    heavy = {name for name, node in graph.values.items() if node.note.heavy}
-    heard = {check for check in spoke(whole) if not heavy.isdisjoint(graph.needs(check))}
+    heard = {check for check in spoke(whole) if not graph.heavy.isdisjoint({check, *graph.needs(check)})}
     assert "room" in heard
     left = not_below(frozenset(heard))
     silenced = {

@@ -122,9 +122,11 @@ def test_the_pivots_of_a_sheet_that_moves_put_its_sweeps_off_and_the_weight_does
     assert {"envelope", "tyre_upper_arm_gap", "best_inner"} <= light.worked.known.keys()
 
 
-def test_a_sheet_without_steering_and_arms_has_only_the_room_between_its_parts_put_off() -> None:
+def test_a_sheet_without_steering_and_arms_has_only_the_room_between_its_parts_and_round_its_bolts_put_off() -> None:
     light = judge(read_sheet(document("dune_wren_finished")), light=True)
-    assert {name for name in light.worked.put_off if name in trade().values} == {"corner_room"}
+    assert {name for name in light.worked.put_off if name in trade().values} == {"corner_room", "fixed_overlaps"}
+    checks = {name for name in light.worked.put_off if name in trade().checks}
+    assert checks == {"room", "overlap", "joined-parts-touch", "assembly-hub-bolts"}
 
 
 def test_a_sheet_that_is_not_far_enough_for_anything_heavy_is_whole() -> None:

@@ -6,12 +6,13 @@ from typing import cast
 
 import pytest
 
-from rules.graph.asking import AskedField, ask
+from rules.graph.asking import AskedField, Question, ask
 from rules.judging.levers import as_typed, best_places, grid, into_usual, levers
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
 from rules.sheet import FIELDS
 from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable, to_be_made
+from rules.sheet.plate import Plate
 from rules.tables.shelf import SHELF
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -36,8 +37,8 @@ def test_an_entry_moves_by_what_can_be_marked(field: str, units: Units, step: fl
 
 
 def asked(usual: tuple[str, str]) -> AskedField:
-    found: AskedField = ask("Thickness", "length", "With a caliper.", between=("1 mm", "90 mm"), usual=usual)
-    return found
+    question: Question = ask("Thickness", "length", "With a caliper.", between=("1 mm", "90 mm"), usual=usual)
+    return question.of(Plate, "thickness", ())
 
 
 def test_where_fewer_than_sixteen_steps_are_usual_the_fine_ones_are_taken() -> None:

@@ -72,7 +72,7 @@ def changed(entries: dict[str, object]) -> Judged:
         car[table][key] = entry
     sheet = read_sheet(car)
     assert not sheet.faults and not sheet.unknown
-    return judge(sheet, light=True)
+    return judge(sheet, advice=False)
 
 
 def part(judged: Judged, name: str) -> Part:
@@ -140,9 +140,9 @@ def test_the_nut_of_a_stud_is_reached_or_it_is_a_stop() -> None:
 
 def test_the_calipers_bolts_stand_where_they_are_entered_else_at_the_edge_as_an_estimate() -> None:
     car = document("scree_ox_strength")
-    at = judge(read_sheet(car), light=True)
+    at = judge(read_sheet(car), advice=False)
     del car["caliper"]["bolts_inside"]
-    edge = judge(read_sheet(car), light=True)
+    edge = judge(read_sheet(car), advice=False)
     assert at.worked.known["bolts_inside_edge"] == pytest.approx(38.1) and edge.worked.known["bolts_inside_edge"] == 0
     assert "caliper.bolts_inside" in found_of(edge, "assembly-caliper-bolts").estimated_from
     # Rotor 12.8 in, plate's edge 3.5 in ahead of the wheel centre, bracket 1.4 in: 6.4 - 3.5 - 1.4 = 1.5 in.

@@ -57,5 +57,5 @@ def test_a_part_that_is_begun_is_waited_for_where_it_could_be_in_the_way(left_ou
     car = document("scree_ox_strength")
     table, key = left_out.split(".")
     del car[table][key]
-    found = next(one for one in judge(read_sheet(car), light=True).findings if one.check == check)
+    found = next(one for one in judge(read_sheet(car), advice=False).findings if one.check == check)
     assert found.verdict == "waiting" and left_out in found.waits_for
