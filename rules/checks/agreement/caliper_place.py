@@ -52,8 +52,10 @@ def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Limits)
 )
 def caliper_on_its_side(clock: Rad | None, side: CaliperSide | None) -> Judgement:
     """The sign of the caliper's place against the side it is said to stand on."""
-    if clock is None or side is None or abs(sin(clock)) < 1e-6:
-        raise DoesNotApply("place and side of the caliper are not both entered")
+    if clock is not None and abs(sin(clock)) < 1e-6:
+        raise DoesNotApply("the caliper stands straight above or below the axle")
+    if clock is None or side is None:
+        raise not_compared("place and side of the caliper are not both entered", clock, {"caliper.side": side})
     text = f"The caliper is said to stand {side}, and its place is {{clock}}"
     if (clock > 0) == (side == "ahead"):
         return Judgement("good", f"{text}: they agree.")
@@ -72,7 +74,8 @@ def caliper_on_its_side(clock: Rad | None, side: CaliperSide | None) -> Judgemen
 def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None) -> Judgement:
     """The caliper's place against what is entered where its bracket is welded."""
     if caliper_stands is None or (clock is None and side is None):
-        raise DoesNotApply("it is not entered both under caliper and under its bracket's weld")
+        why = "it is not entered both under caliper and under its bracket's weld"
+        raise not_compared(why, caliper_stands, {"caliper.clock": clock})
     at = STANDS[side] if clock is None and side is not None else clock
     assert at is not None
     off = abs((at - STANDS[caliper_stands] + pi) % (2 * pi) - pi)
@@ -93,11 +96,17 @@ def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_
     watch="on one side, and not confirmed",
     source=PRACTICE,
 )
-def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confirmed: Confirmed) -> Judgement:
+def caliper_away_from_arm(
+    clock: Rad | None,
+    tie_rod_end_ahead: Mm | None,
+    steering_begun: bool | None,
+    confirmed: Confirmed,
+) -> Judgement:
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
         why = "the places of caliper and tie-rod end are not both entered"
-        raise not_compared(why, tie_rod_end_ahead, {"caliper.clock": clock})
+        claim = steering_begun if tie_rod_end_ahead is None else tie_rod_end_ahead
+        raise not_compared(why, claim, {"caliper.clock": clock, "tie_rod_end_ahead": tie_rod_end_ahead})
     text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
@@ -157,10 +166,13 @@ def caliper_round_its_rotor(
     source=PRACTICE,
     grade="common practice",
 )
-def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
+def caliper_near_spokes(
+    caliper_spoke_gap: Mm | None, spoke_room: Mm | None, confirmed: Confirmed, limits: AtMost
+) -> Judgement:
     """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
     if caliper_spoke_gap is None:
-        raise DoesNotApply("spoke room is not entered")
+        why = "spoke room and the depths it is held against are not all entered"
+        raise not_compared(why, spoke_room, {"caliper_spoke_gap": caliper_spoke_gap})
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")

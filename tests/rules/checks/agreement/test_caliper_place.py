@@ -25,9 +25,11 @@ def test_a_side_alone_counts_as_straight_ahead_or_behind() -> None:
     assert check(None, "ahead", "ahead").verdict == check(None, "behind", "behind").verdict == "good"
     assert check(None, "ahead", "above").verdict == "stop"  # a quarter off
     assert check(radians(90), "behind", "ahead").verdict == "good"  # the place, where it is entered
-    for clock, side, stands in ((None, None, "ahead"), (radians(90), "ahead", None)):
-        with pytest.raises(DoesNotApply):
-            check(clock, side, stands)
+    with pytest.raises(DoesNotApply):
+        check(radians(90), "ahead", None)
+    with pytest.raises(NotJudged) as missing:
+        check(None, None, "ahead")
+    assert missing.value.fields == ("caliper.clock",)
 
 
 @pytest.mark.parametrize(
