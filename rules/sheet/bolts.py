@@ -172,7 +172,7 @@ class Bolts(Step):
         "Wheel nut torque",
         "torque",
         "What the wheel's or the car's maker asks for, on clean dry threads; go over it again after the first "
-        "[50 miles | 80 km].",
+        "[50 miles | 80 km]. Empty counts as half of a full pull: 0.375 of proof load.",
         may_be_empty=True,
         further=True,
         between=("20 N m", "800 N m"),

@@ -1,11 +1,17 @@
 """Do the entries of the stops and the pads agree."""
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
+from collections.abc import Mapping
+from dataclasses import replace
+from math import nan
+
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.measure.units import MetrePerSecond, Mm, Ratio, Share
+from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
+from rules.values.stopping.hydraulics import EVEN_BAR
 
 LENGTHS = (
     T("pad-length-and-radius", "Pad length and radius", "brakes.pad_length", "brakes.effective_radius",
@@ -55,16 +61,66 @@ def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed:
 def tied_shares(
     one_answer: Share | None,
     other_figure: Share | None,
+    piston_diameter: Mm | None,
+    pistons_per_side: int | None,
+    brake_effective_radius: Mm | None,
+    pad_friction: Ratio | None,
     rear_piston_diameter: Mm | None,
     rear_pistons_per_side: int | None,
     rear_effective_radius: Mm | None,
+    rear_pad_friction: Ratio | None,
+    master_bore: Mm | None,
+    rear_master_bore: Mm | None,
+    bar_to_front: Share | None,
+    rear_pressure_share: Share | None,
     confirmed: Confirmed,
     tie: str,
 ) -> Judgement:
-    """{First} against {second}. Of every car the share is asked; not of every one the rear brakes."""
-    if other_figure is None and rear_piston_diameter is rear_pistons_per_side is rear_effective_radius is None:
+    """{First} against {second}. Of every car the share is asked; not of every one the rear brakes.
+
+    Where an answer misses, those that are usual leave a range: a share outside all of it is told, one inside is not judged. The
+    pressure that both axles have cancels out.
+    """
+    if other_figure is not None:
+        return tied(TIES[tie], one_answer, other_figure, confirmed)
+    if rear_piston_diameter is rear_pistons_per_side is rear_effective_radius is None:
         raise DoesNotApply("nothing is entered of the rear brakes to compare it with")
-    return tied(TIES[tie], one_answer, other_figure, confirmed)
+    front = {"caliper.piston_diameter": piston_diameter, "caliper.pistons_per_side": pistons_per_side,
+             "brakes.effective_radius": brake_effective_radius}  # fmt: skip
+    rear = {"brakes.rear_piston_diameter": rear_piston_diameter, "brakes.rear_pistons_per_side": rear_pistons_per_side,
+            "brakes.rear_effective_radius": rear_effective_radius}  # fmt: skip
+    less = 1.0 if rear_pressure_share is None else rear_pressure_share
+    if rear_pad_friction is not None:  # until said, the pads of both axles rub alike
+        front["caliper.pad_friction"], rear["brakes.rear_pad_friction"] = pad_friction, rear_pad_friction
+    if rear_master_bore is not None:  # the wider a cylinder, the less pressure it makes
+        bar = EVEN_BAR if bar_to_front is None else bar_to_front
+        less *= (1 - bar) / bar
+        front["brakes.rear_master_bore"], rear["brakes.master_bore"] = rear_master_bore, master_bore
+    (front_least, front_most), (rear_least, rear_most) = _made_of(front), _made_of(rear)
+    least, most = front_least / (front_least + less * rear_most), front_most / (front_most + less * rear_least)
+    missing = [name for name, answer in {**front, **rear}.items() if answer is None]
+    judged = tied(TIES[tie], one_answer, min(max(one_answer or 0.0, least), most), confirmed)
+    if missing and judged.verdict == "good":
+        raise NotJudged("not all is entered of the brakes that share the braking", *missing)
+    if missing:
+        text = judged.text.replace("{other_figure}", "{least} to {most} by what is usual of those that are not entered")
+        figures = {"least": (least, "share"), "most": (most, "share")}
+        return replace(judged, text=text, figures=figures, assumes=tuple(missing))
+    judged = renamed(judged, {"other_figure": "worked"}, worked=(least, "share"))
+    return judged if rear_pad_friction is not None else replace(judged, assumes=("brakes.rear_pad_friction",))
+
+
+def _made_of(answers: Mapping[str, float | None]) -> tuple[float, float]:
+    """Least and most of a brake's answers multiplied; what is not entered at either end of what is usual.
+
+    answers: by dotted name. Diameters and bores count by their square, as areas do.
+    """
+    least = most = 1.0
+    for name, answer in answers.items():
+        low, high = (FIELDS[name].usual or (nan, nan)) if answer is None else (answer, answer)
+        power = 2 if name.endswith(("diameter", "bore")) else 1
+        least, most = least * low**power, most * high**power
+    return least, most
 
 
 @check("{tie}", each=members(SPEEDS), **TIED)

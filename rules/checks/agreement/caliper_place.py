@@ -52,8 +52,10 @@ def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Limits)
 )
 def caliper_on_its_side(clock: Rad | None, side: CaliperSide | None) -> Judgement:
     """The sign of the caliper's place against the side it is said to stand on."""
-    if clock is None or side is None or abs(sin(clock)) < 1e-6:
-        raise DoesNotApply("place and side of the caliper are not both entered")
+    if clock is not None and abs(sin(clock)) < 1e-6:
+        raise DoesNotApply("the caliper stands straight above or below the axle")
+    if clock is None or side is None:
+        raise not_compared("place and side of the caliper are not both entered", clock, {"caliper.side": side})
     text = f"The caliper is said to stand {side}, and its place is {{clock}}"
     if (clock > 0) == (side == "ahead"):
         return Judgement("good", f"{text}: they agree.")
@@ -72,7 +74,8 @@ def caliper_on_its_side(clock: Rad | None, side: CaliperSide | None) -> Judgemen
 def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_stands: PadsStand | None) -> Judgement:
     """The caliper's place against what is entered where its bracket is welded."""
     if caliper_stands is None or (clock is None and side is None):
-        raise DoesNotApply("it is not entered both under caliper and under its bracket's weld")
+        why = "it is not entered both under caliper and under its bracket's weld"
+        raise not_compared(why, caliper_stands, {"caliper.clock": clock})
     at = STANDS[side] if clock is None and side is not None else clock
     assert at is not None
     off = abs((at - STANDS[caliper_stands] + pi) % (2 * pi) - pi)
@@ -93,11 +96,17 @@ def caliper_in_its_quarter(clock: Rad | None, side: CaliperSide | None, caliper_
     watch="on one side, and not confirmed",
     source=PRACTICE,
 )
-def caliper_away_from_arm(clock: Rad | None, tie_rod_end_ahead: Mm | None, confirmed: Confirmed) -> Judgement:
+def caliper_away_from_arm(
+    clock: Rad | None,
+    tie_rod_end_ahead: Mm | None,
+    steering_begun: bool | None,
+    confirmed: Confirmed,
+) -> Judgement:
     """On which side of the axle caliper and steering arm stand: both want the same room."""
     if clock is None or tie_rod_end_ahead is None:
         why = "the places of caliper and tie-rod end are not both entered"
-        raise not_compared(why, tie_rod_end_ahead, {"caliper.clock": clock})
+        claim = steering_begun if tie_rod_end_ahead is None else tie_rod_end_ahead
+        raise not_compared(why, claim, {"caliper.clock": clock, "tie_rod_end_ahead": tie_rod_end_ahead})
     text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
         return Judgement("good", f"{text}: on two sides of the axle.")
@@ -157,10 +166,13 @@ def caliper_round_its_rotor(
     source=PRACTICE,
     grade="common practice",
 )
-def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limits: AtMost) -> Judgement:
+def caliper_near_spokes(
+    caliper_spoke_gap: Mm | None, spoke_room: Mm | None, confirmed: Confirmed, limits: AtMost
+) -> Judgement:
     """Much more room than is usual between caliper and spokes: a slip in one of three depths would look like that."""
     if caliper_spoke_gap is None:
-        raise DoesNotApply("spoke room is not entered")
+        why = "spoke room and the depths it is held against are not all entered"
+        raise not_compared(why, spoke_room, {"caliper_spoke_gap": caliper_spoke_gap})
     text = "By these entries the caliper clears the spokes by {caliper_spoke_gap}"
     if limits.verdict(caliper_spoke_gap) == "good":
         return Judgement("good", f"{text}.")
@@ -169,7 +181,8 @@ def caliper_near_spokes(caliper_spoke_gap: Mm | None, confirmed: Confirmed, limi
 
 OF_ITS_KIND = Limits(other={"sliding": (8.0, "mm"), "fixed": (32.0, "mm"), "pistons": (2.0, "1")})
 """sliding: how much further inboard than outboard one reaches at least, for its pistons. fixed: how much further one with pistons
-on both sides reaches at most, with a hose bolt. pistons: of a sliding one. Common practice, no source."""
+on both sides reaches at most, with a hose bolt. pistons: of a sliding one. From the one to the other it may be either, and what
+it is said to be is asked about once: how far its pistons come out rests on it. Common practice, no source."""
 
 
 @check(
@@ -178,7 +191,7 @@ on both sides reaches at most, with a hose bolt. pistons: of a sliding one. Comm
     title="Caliper's kind and its two sides",
     limits=OF_ITS_KIND,
     good="a sliding caliper reaches {sliding} or more further inboard than outboard, with up to {pistons} pistons; a fixed one "
-    "up to {fixed} further",
+    "up to {fixed} further; between the two it may be either, and is asked about",
     watch="beyond, and its kind is not confirmed",
     source=PRACTICE,
     grade="common practice",
@@ -204,4 +217,7 @@ def caliper_like_its_kind(
         return odd(f"{text}: one that slides has its pistons on the inboard side.", "caliper.kind", confirmed)
     if kind == "fixed" and more_than(further, limits.other["fixed"][0]):
         return odd(f"{text}: one that is fixed has its pistons on both sides.", "caliper.kind", confirmed)
+    if "caliper.kind" not in confirmed and within(further, limits.other["sliding"][0], limits.other["fixed"][0]):
+        text += ": a sliding one may, and a fixed one with its hose bolt. Confirm whether it slides."
+        return Judgement("good", text, asks_about="caliper.kind")
     return Judgement("good", f"{text}.")

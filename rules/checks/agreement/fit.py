@@ -5,7 +5,7 @@ from math import pi
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import Judgement
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Kg, Mm, Newton
@@ -279,11 +279,16 @@ def ring_not_heavier_than_iron(
     grade="common practice",
 )
 def stud_not_too_long(
-    stud_engagement: Mm | None, stud_thread: Thread | None, confirmed: Confirmed, limits: AtMost
+    stud_engagement: Mm | None,
+    stud_thread: Thread | None,
+    stud_length: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
 ) -> Judgement:
     """A stud is sold for the metal it passes through: much more thread than the nut takes is a slip, or a closed nut's end."""
     if stud_engagement is None or stud_thread is None:
-        raise DoesNotApply("what the stud passes through is not entered")
+        bounds = {"stud_engagement": stud_engagement, "hub.stud_thread": stud_thread}
+        raise not_compared("the stud and what it passes through are not all entered", stud_length, bounds)
     text = "The stud leaves {stud_engagement} of thread beyond hat and wheel"
     if limits.verdict(stud_engagement / stud_thread.diameter) == "good":
         return Judgement("good", f"{text}.")

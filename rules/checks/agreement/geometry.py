@@ -5,7 +5,7 @@ from math import inf
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
 from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
 from rules.tables import sources
@@ -74,8 +74,10 @@ def lower_pivot_near_hub(
 
     A joint whose place was taped has that measurement to answer to.
     """
-    if lower_pivot_from_mount_face is None or lower_inboard is not None:
-        raise DoesNotApply("the lower joint's place is taped, or is not known yet")
+    if lower_inboard is not None:
+        raise DoesNotApply("the lower joint's place is taped")
+    if lower_pivot_from_mount_face is None:
+        raise NotJudged("the lower pivot's place is not known yet", "lower_pivot_from_mount_face")
     text = "The lower pivot lies {lower_pivot_from_mount_face} inboard of the mounting face of the hub"
     if limits.verdict(lower_pivot_from_mount_face) == "good":
         return Judgement("good", f"{text}.")
@@ -97,7 +99,8 @@ def lower_pivot_near_hub(
 def slides_before_it_tips(track: Mm, centre_of_gravity_height: Mm | None, limits: AtLeast) -> Judgement:
     """The corner, in g, in which the inner wheels leave the ground, stiff springs and tyres counted."""
     if centre_of_gravity_height is None:
-        raise DoesNotApply("the height of the centre of gravity is not entered")
+        why = "the height of the centre of gravity is not entered"
+        raise NotJudged(why, "job.centre_of_gravity_height")
     tips_at = track / 2 / centre_of_gravity_height
     figures = {"tips": (tips_at, "1")}
     text = "With a track of {track} and the centre of gravity {centre_of_gravity_height} up, the car tips at {tips} g."

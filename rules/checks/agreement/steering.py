@@ -7,7 +7,7 @@ from typing import Any
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad, Ratio
 from rules.measure.vectors import minus, plus, size, times
@@ -97,11 +97,19 @@ def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Conf
     each=({"which": "upper"}, {"which": "lower"}),
 )
 def arm_base(
-    which: str, which_hinge: Hinge | None, upright_points: UprightPoints | None, confirmed: Confirmed, limits: AtLeast
+    which: str,
+    which_hinge: Hinge | None,
+    upright_points: UprightPoints | None,
+    arms_begun: bool | None,
+    confirmed: Confirmed,
+    limits: AtLeast,
 ) -> Judgement:
     """What holds the wheel fore and aft is the distance of the two legs at the frame: on a narrow base braking tears them out."""
     if which_hinge is None or which_hinge.flat or upright_points is None:
-        raise DoesNotApply("the arm's two inner pivots are not known fore and aft")
+        bounds = {f"{which}_hinge": which_hinge, "upright_points": upright_points}
+        if which_hinge is not None and which_hinge.flat:
+            bounds[f"arms.{which}_rear_ahead"] = None
+        raise not_compared("the arm's two inner pivots are not known fore and aft", arms_begun, bounds)
     outer = upright_points.upper if which == "upper" else upright_points.lower
     base = size(minus(which_hinge.front, which_hinge.rear))
     long = size(minus(outer, times(0.5, plus(which_hinge.front, which_hinge.rear))))
@@ -181,13 +189,17 @@ def shock_on_its_arm(
     lower_hinge: Hinge | None,
     upper_hinge: Hinge | None,
     upright_points: UprightPoints | None,
+    travel_begun: bool | None,
     confirmed: Confirmed,
     limits: AtMost,
 ) -> Judgement:
     """From the shock's lower eye to the triangle that the arm's pivots span: it needs a bracket that long."""
     hinge = None if shock_ends is None else upper_hinge if shock_ends.arm == "upper arm" else lower_hinge
     if shock_ends is None or hinge is None or upright_points is None:
-        raise DoesNotApply("shock and arm are not both entered")
+        bounds: dict[str, object] = {"shock_ends": shock_ends, "upright_points": upright_points}
+        if shock_ends is not None:
+            bounds["upper_hinge" if shock_ends.arm == "upper arm" else "lower_hinge"] = hinge
+        raise not_compared("shock and arm are not both entered", travel_begun, bounds)
     outer = upright_points.upper if shock_ends.arm == "upper arm" else upright_points.lower
     front, rear, on_arm = hinge.front, hinge.rear, shock_ends.on_arm
     if hinge.flat:  # known from the front only
@@ -214,12 +226,12 @@ def shock_on_its_arm(
     grade="common practice",
 )
 def shock_moves_with_wheel(
-    spring_ratio: Ratio | None, spring_arm_end_from_centre: Mm | None, confirmed: Confirmed, limits: Between
+    spring_ratio: Ratio | None, travel_begun: bool | None, confirmed: Confirmed, limits: Between
 ) -> Judgement:
     """How far the shock moves for each mm of the wheel: it stands out along the arm, not near its hinge nor beyond its end."""
     if spring_ratio is None:
         why = "how the shock moves is not known"
-        raise not_compared(why, spring_arm_end_from_centre, {"spring_ratio": spring_ratio})
+        raise not_compared(why, travel_begun, {"spring_ratio": spring_ratio})
     if spring_ratio < 0:
         text = "The shock opens by {opens} of what the wheel rises, so that a spring round it holds nothing up."
         return odd(text, "spring.arm_end_from_centre", confirmed, {"opens": (-spring_ratio, "1")})

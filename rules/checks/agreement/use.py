@@ -1,6 +1,6 @@
 """Do the choices of a build suit its use: figures that nobody measures, and a slip in which would only look like another car."""
 
-from rules.checks.agreement.tie import PRACTICE, odd
+from rules.checks.agreement.tie import PRACTICE, not_compared, odd
 from rules.graph.bands import Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -34,7 +34,7 @@ def _words(ranges: dict[str, tuple[float, float]], unit: str, size: float = 1.0)
 def speed_suits_use(top_speed: MetrePerSecond | None, use: Use | None, confirmed: Confirmed) -> Judgement:
     """The top speed against what cars of that use are built for."""
     if top_speed is None or use is None:
-        raise DoesNotApply("top speed and use are not both entered")
+        raise not_compared("top speed and use are not both entered", top_speed, {"job.use": use})
     if within(3.6 * top_speed, *SPEED[use]):
         return Judgement("good", f"{{top_speed}} is usual for {use}.")
     return odd(f"Top speed is {{top_speed}}, for {use}.", "job.top_speed", confirmed)
@@ -52,8 +52,11 @@ def inner_end_suits_linkage(
     tie_rod_inner_shank: Mm | None, linkage: LinkageKind | None, confirmed: Confirmed
 ) -> Judgement:
     """Length of the inner end against what such a linkage has."""
-    if tie_rod_inner_shank is None or linkage not in INNER_END:
-        raise DoesNotApply("inner end and linkage are not both entered, or one rod runs across")
+    if tie_rod_inner_shank is None or linkage is None:
+        bounds = {"steering.linkage": linkage}
+        raise not_compared("inner end and linkage are not both entered", tie_rod_inner_shank, bounds)
+    if linkage not in INNER_END:
+        raise DoesNotApply("one rod runs across")
     if within(tie_rod_inner_shank, *INNER_END[linkage]):
         return Judgement("good", f"{{tie_rod_inner_shank}} is usual for a {linkage}.")
     return odd(f"The inner end is {{tie_rod_inner_shank}}, for a {linkage}.", "steering.tie_rod_inner_shank", confirmed)

@@ -134,8 +134,19 @@ def arm_weld_and_wall(
 ) -> Judgement:
     """An arm that goes ahead or behind from a flat wall leaves it square, so that its weld lies up and down and in and out."""
     ways = {"runs_lie": weld_steering_arm_runs_lie, "apart_lies": weld_steering_arm_apart_lies}
-    if not arm_on_wall or not tie_rod_end_ahead or None in ways.values():
-        raise DoesNotApply("the arm stands on no wall, or its weld and the tie-rod end are not all entered")
+    if arm_on_wall == 0 or tie_rod_end_ahead == 0:
+        raise DoesNotApply("the arm stands on no wall, or goes neither ahead nor behind")
+    if arm_on_wall is None or tie_rod_end_ahead is None or None in ways.values():
+        claim = [way for way in ways.values() if way is not None]
+        bounds = {
+            "weld_steering_arm.runs_lie": weld_steering_arm_runs_lie,
+            "weld_steering_arm.apart_lies": weld_steering_arm_apart_lies,
+            "upright.arm_on_wall": arm_on_wall,
+            "tie_rod_end_ahead": tie_rod_end_ahead,
+        }
+        raise not_compared(
+            "the arm's weld, the wall under it and the tie-rod end are not all entered", claim or None, bounds
+        )
     where = "ahead" if tie_rod_end_ahead > 0 else "behind"
     along = [key for key, way in ways.items() if way == "fore and aft"]
     if not along:
@@ -150,7 +161,7 @@ WELDS_CALLED = (
     {"which": "steering_arm", "called": "Steering arm weld's"},
     {"which": "caliper_bracket", "called": "Caliper bracket weld's"},
 )
-ROUND_FORMS: tuple[WeldForm | None, ...] = ("fillet round a tube or cup", None)
+ROUND: WeldForm = "fillet round a tube or cup"
 PLAIN_WAY = 1.25
 """How many times the next lever the greatest must be, for the part to reach plainly that way."""
 
@@ -178,8 +189,13 @@ def weld_and_lever(
     """A lug or arm stands up from its weld. One whose load lies along the runs is lapped, or the way of its runs is a slip."""
     ahead, above, inboard = weld_which_load_ahead, weld_which_load_above, weld_which_load_inboard
     ways = {"runs_lie": weld_which_runs_lie, "apart_lies": weld_which_apart_lies}
-    if ahead is None or above is None or inboard is None or weld_which_form in ROUND_FORMS or None in ways.values():
-        raise DoesNotApply("the ways of the runs and of the load are not all entered, or the weld is a ring")
+    if weld_which_form == ROUND:
+        raise DoesNotApply("the weld is a ring, which has no runs")
+    if ahead is None or above is None or inboard is None or weld_which_form is None or None in ways.values():
+        entries = {"form": weld_which_form, **ways, "load_ahead": ahead, "load_above": above, "load_inboard": inboard}
+        claim = [entry for entry in entries.values() if entry is not None]
+        why = "the ways of the runs and of the load are not all entered"
+        raise not_compared(why, claim or None, {f"weld_{which}.{key}": entry for key, entry in entries.items()})
     levers: dict[Way, float] = {"fore and aft": abs(ahead), "up and down": abs(above), "in and out": abs(inboard)}
     *_, next_way, way = sorted(levers, key=lambda one: levers[one])
     if levers[way] <= PLAIN_WAY * levers[next_way]:

@@ -1,12 +1,15 @@
 """Levers of the welds, as the other entries give them: what the entered ones are compared with.
 
 Each stands for the usual place of the weld, which is said; a weld made elsewhere has another lever, and its builder says so.
+What nobody entered of what gives a lever is named, so that the entered lever is not judged; where this build has no such weld,
+there is none.
 """
 
+from collections.abc import Mapping
 from math import hypot
 
 from rules.graph.declare import value
-from rules.graph.results import DoesNotApply
+from rules.graph.results import DoesNotApply, Estimate, NotJudged
 from rules.measure.units import Mm
 from rules.sheet.pivots import Shear
 from rules.sheet.upright import Beam
@@ -32,17 +35,33 @@ def which_weld_lever_inboard(which_pivot_from_mount_face: Mm, plate_thickness: M
     return which_pivot_from_mount_face - _plate(plate_thickness)
 
 
-def _from_plate(pivot: float, shear: Shear | None, size: Mm | None, from_edge: Mm | None, extent: float) -> float:
-    """From the middle of a weld of that extent, as near to a pivot as the plate lets it stand, to the pivot.
+PLATE = "the plate is not all entered"
 
-    size: of the plate, that way; from_edge: of the wheel's axis from its top or front edge. Only for two lugs on a plate.
-    """
+
+def _not_entered(why: str, entries: Mapping[str, object]) -> NotJudged:
+    """What to raise where not all of these are there. why: a clause. entries: by dotted name or value, None what is not there."""
+    return NotJudged(why, *(name for name, entry in entries.items() if entry is None))
+
+
+def _between_lugs(shear: Shear | None, which: str) -> None:
+    """See that the joint is held between two lugs: only their weld's place is known."""
+    if shear is None:
+        raise NotJudged(f"how the {which} joint's bolt is held is not entered", f"pivots.{which}_shear")
     if shear != "double":
         raise DoesNotApply("the joint is not held between two lugs")
-    if size is None or from_edge is None:
-        raise DoesNotApply("the plate is not entered")
+
+
+def _from_plate(pivot: float, size: float, from_edge: float, extent: float) -> float:
+    """From the middle of a weld of that extent, as near to a pivot as the plate lets it stand, to the pivot, mm.
+
+    size: of the plate, that way; from_edge: of the wheel's axis from its top or front edge.
+    """
     room, middle = max((size - extent) / 2, 0.0), from_edge - size / 2
     return pivot - min(max(pivot, middle - room), middle + room)
+
+
+def _fore_and_aft(plate_width: Mm | None, spindle_from_front: Mm | None) -> Mapping[str, object]:
+    return {"plate.width": plate_width, "plate.spindle_from_front": spindle_from_front}
 
 
 def _extent(way: Way, runs_lie: Way | None, apart_lies: Way | None, run: Mm | None, apart: Mm | None) -> float:
@@ -69,16 +88,21 @@ def which_weld_lever_above(
     weld_which_apart_lies: Way | None,
     weld_which_run: Mm | None,
     weld_which_apart: Mm | None,
+    which: str,
     side: str,
 ) -> Mm:
     """{Which} pivot above the middle of the weld of its two lugs on the plate, mm; minus below.
 
-    >>> round(which_weld_lever_above(120.0, "double", 300.0, 140.0, "fore and aft", "up and down", 90.0, 60.0, "above"))
+    >>> round(which_weld_lever_above(120.0, "double", 300.0, 140.0, "fore and aft", "up and down", 90.0, 60.0, "upper", "above"))
     10
     """
     extent = _extent("up and down", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
     up = which_side_spindle if side == "above" else -which_side_spindle
-    return _from_plate(up, which_shear, plate_height, spindle_from_top, extent)
+    _between_lugs(which_shear, which)
+    if plate_height is None or spindle_from_top is None:
+        places = {"plate.height": plate_height, "plate.spindle_from_top": spindle_from_top}
+        raise _not_entered(PLATE, places)
+    return _from_plate(up, plate_height, spindle_from_top, extent)
 
 
 @value(
@@ -96,14 +120,18 @@ def which_weld_lever_ahead(
     weld_which_apart_lies: Way | None,
     weld_which_run: Mm | None,
     weld_which_apart: Mm | None,
+    which: str,
 ) -> Mm:
     """{Which} pivot ahead of the middle of the weld of its two lugs on the plate, mm; minus behind.
 
-    >>> round(which_weld_lever_ahead(-20.0, "double", 180.0, 90.0, "fore and aft", "up and down", 150.0, 60.0))
+    >>> round(which_weld_lever_ahead(-20.0, "double", 180.0, 90.0, "fore and aft", "up and down", 150.0, 60.0, "upper"))
     -5
     """
     extent = _extent("fore and aft", weld_which_runs_lie, weld_which_apart_lies, weld_which_run, weld_which_apart)
-    return _from_plate(which_pivot_ahead, which_shear, plate_width, spindle_from_front, extent)
+    _between_lugs(which_shear, which)
+    if plate_width is None or spindle_from_front is None:
+        raise _not_entered(PLATE, _fore_and_aft(plate_width, spindle_from_front))
+    return _from_plate(which_pivot_ahead, plate_width, spindle_from_front, extent)
 
 
 @value(
@@ -125,13 +153,13 @@ def steering_arm_lever_ahead(
     """
     if beam not in (None, "none"):
         if beam_width is None:
-            raise DoesNotApply("the beam's width is not entered")
+            raise NotJudged("the beam's width is not entered", "upright.beam_width")
         half = beam_width / 2
     elif plate_width is None or spindle_from_front is None:
-        raise DoesNotApply("neither beam nor plate is entered")
+        raise _not_entered(PLATE, _fore_and_aft(plate_width, spindle_from_front))
     else:
         half = spindle_from_front if tie_rod_end_ahead > 0 else plate_width - spindle_from_front
-    return tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half
+    return _of_no_beam(tie_rod_end_ahead - half if tie_rod_end_ahead > 0 else tie_rod_end_ahead + half, beam)
 
 
 @value(
@@ -144,7 +172,8 @@ def steering_arm_lever_above(tie_rod_above: Mm | None, steering_arm_root_above: 
     30.0
     """
     if tie_rod_above is None or steering_arm_root_above is None:
-        raise DoesNotApply("the heights of the tie-rod end and of the arm's root are not both entered")
+        heights = {"steering.tie_rod_above": tie_rod_above, "upright.steering_arm_root_above": steering_arm_root_above}
+        raise _not_entered("the heights of the tie-rod end and of the arm's root are not both entered", heights)
     return tie_rod_above - steering_arm_root_above
 
 
@@ -163,9 +192,9 @@ def steering_arm_lever_inboard(
     """
     from_face, plate = mount_face_offset - tie_rod_end_offset, _plate(plate_thickness)
     if beam in (None, "none"):
-        return from_face - plate / 2
+        return _of_no_beam(from_face - plate / 2, beam)
     if beam_depth is None:
-        raise DoesNotApply("the beam's depth is not entered")
+        raise NotJudged("the beam's depth is not entered", "upright.beam_depth")
     return from_face - plate - beam_depth / 2
 
 
@@ -185,10 +214,10 @@ def caliper_lever_ahead(
     >>> caliper_lever_ahead("ahead", 130.0, 180.0, 90.0), caliper_lever_ahead("behind", 130.0, 180.0, 80.0)
     (40.0, -30.0)
     """
-    if caliper_stands not in ("ahead", "behind"):
-        raise DoesNotApply("the caliper does not stand ahead or behind")
+    _beside_the_axle(caliper_stands)
     if brake_effective_radius is None or plate_width is None or spindle_from_front is None:
-        raise DoesNotApply("the pads' radius and the plate are not all entered")
+        places = {"brake_effective_radius": brake_effective_radius, **_fore_and_aft(plate_width, spindle_from_front)}
+        raise _not_entered("the pads' radius and the plate are not all entered", places)
     if caliper_stands == "ahead":
         return brake_effective_radius - spindle_from_front
     return plate_width - spindle_from_front - brake_effective_radius
@@ -211,10 +240,12 @@ def bolts_inside_by_bracket(
     >>> bolts_inside_by_bracket(280.0, 35.0, "ahead", 180.0, 90.0)
     15.0
     """
-    if caliper_stands not in ("ahead", "behind") or bracket_arm_length is None:
-        raise DoesNotApply("the caliper does not stand ahead or behind, or its bracket is not entered")
-    if plate_width is None or spindle_from_front is None:
-        raise DoesNotApply("the plate is not entered")
+    if bracket_arm_length is None and caliper_stands is None:
+        raise DoesNotApply("nothing is entered of the caliper's bracket")
+    _beside_the_axle(caliper_stands)
+    if bracket_arm_length is None or plate_width is None or spindle_from_front is None:
+        places = {"upright.bracket_arm_length": bracket_arm_length, **_fore_and_aft(plate_width, spindle_from_front)}
+        raise _not_entered("bracket and plate are not all entered", places)
     edge = spindle_from_front if caliper_stands == "ahead" else plate_width - spindle_from_front
     return rotor_diameter / 2 - edge - bracket_arm_length
 
@@ -231,7 +262,8 @@ def pads_from_bolts(brake_effective_radius: Mm | None, rotor_diameter: Mm, bolts
     20.0
     """
     if brake_effective_radius is None or bolts_inside is None:
-        raise DoesNotApply("the pads' radius and the place of the caliper's bolts are not both entered")
+        places = {"brake_effective_radius": brake_effective_radius, "caliper.bolts_inside": bolts_inside}
+        raise _not_entered("the pads' radius and the place of the caliper's bolts are not both entered", places)
     return abs(brake_effective_radius - (rotor_diameter / 2 - bolts_inside))
 
 
@@ -247,7 +279,7 @@ def bracket_rotor_distance(rotor_plane_offset: Mm, mount_face_offset: Mm, bracke
     43.0
     """
     if bracket_thickness is None:
-        raise DoesNotApply("the bracket's thickness is not entered")
+        raise NotJudged("the bracket's thickness is not entered", "plate.bracket_thickness")
     return rotor_plane_offset - mount_face_offset + bracket_thickness / 2
 
 
@@ -263,8 +295,21 @@ def caliper_lever_inboard(bracket_rotor_distance: Mm) -> Mm:
 
 def _plate(thickness: float | None) -> float:
     if thickness is None:
-        raise DoesNotApply("the plate's thickness is not entered")
+        raise NotJudged("the plate's thickness is not entered", "plate.thickness")
     return thickness
+
+
+def _of_no_beam(lever: float, beam: Beam | None) -> float:
+    """A lever of the steering arm's weld, assumed on the plate's edge until a beam is entered or said to be none."""
+    return Estimate(lever, measure="upright.beam") if beam is None else lever
+
+
+def _beside_the_axle(caliper_stands: PadsStand | None) -> None:
+    """See that the caliper stands ahead or behind, beside the plate's edge."""
+    if caliper_stands is None:
+        raise NotJudged("where the caliper stands is not entered", "weld_caliper_bracket.caliper_stands")
+    if caliper_stands not in ("ahead", "behind"):
+        raise DoesNotApply("the caliper does not stand ahead or behind")
 
 
 @value(
@@ -282,10 +327,12 @@ def steering_arm_reach(
     >>> steering_arm_reach(-120.0, 0.0, 50.0)
     130.0
     """
-    levers = (weld_steering_arm_load_ahead, weld_steering_arm_load_above, weld_steering_arm_load_inboard)
-    if None in levers:
-        raise DoesNotApply("the three levers of the steering arm's weld are not all entered")
-    return hypot(*(lever or 0.0 for lever in levers))
+    ahead, above, inboard = weld_steering_arm_load_ahead, weld_steering_arm_load_above, weld_steering_arm_load_inboard
+    if ahead is None or above is None or inboard is None:
+        levers = {"load_ahead": ahead, "load_above": above, "load_inboard": inboard}
+        why = "the three levers of the steering arm's weld are not all entered"
+        raise _not_entered(why, {f"weld_steering_arm.{key}": lever for key, lever in levers.items()})
+    return hypot(ahead, above, inboard)
 
 
 @value("levers of welds", formula="across corners of the rectangle that the two spacings make", source=GEOMETRY)
@@ -295,6 +342,11 @@ def hub_bolts_across(mount_bolts: int, mount_width: Mm | None, mount_height: Mm 
     >>> hub_bolts_across(4, 60.0, 80.0)
     100.0
     """
-    if mount_bolts != 4 or mount_width is None or mount_height is None:
-        raise DoesNotApply("the hub has other than four bolts, or their spacings are not both entered")
+    if mount_bolts != 4:
+        raise DoesNotApply("the hub has other than four bolts")
+    if mount_width is None and mount_height is None:
+        raise DoesNotApply("no spacing of the hub's bolts is entered beside their circle")
+    if mount_width is None or mount_height is None:
+        spacings = {"hub.mount_width": mount_width, "hub.mount_height": mount_height}
+        raise _not_entered("the two spacings of the hub's bolts are not both entered", spacings)
     return hypot(mount_width, mount_height)

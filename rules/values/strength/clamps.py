@@ -4,7 +4,7 @@ A joint that opens or slips does not break at once: its bolts then carry the whe
 """
 
 from rules.graph.declare import value
-from rules.graph.results import Estimate, NotJudged, Waits
+from rules.graph.results import Estimate, NotJudged
 from rules.measure.marks import Thread
 from rules.measure.units import Newton, NewtonMetre, Ratio
 from rules.strength.bolts import PRELOAD_OF_PROOF, WRENCH, ClampedCases, clamp_limits, least_preload
@@ -18,6 +18,8 @@ from rules.values.strength.upright import ENOUGH
 
 NUTS_ARE: ThreadState = "zinc plated"
 """What wheel studs count as: plated, clean and dry, as every maker of wheels asks."""
+LEAST_PULL: ThreadState = "black and dry"
+"""What hub bolts count as where nobody says what is on their threads: of all of them the torque then leaves the least pull."""
 UNSAID = 0.5
 """Share of a full preload, three quarters of proof load, that bolts are tightened to where nobody names their torque: the least
 that is usual for oiled bolts by feel or by a maker's careful figure. Common practice, no source."""
@@ -41,7 +43,8 @@ def _counted_on(torque: float, state: ThreadState, thread: Thread, strength: Bol
 
 @value(
     "bolts",
-    formula="0.75 x torque of the wheel nuts / (K x diameter), K 0.20, and no more than 0.75 of proof load",
+    formula="0.75 x torque of the wheel nuts / (K x diameter), K 0.20, and no more than 0.75 of proof load; without a torque "
+    "0.75 of half of three quarters of proof load",
     source=PULL,
 )
 def wheel_stud_preload(
@@ -50,23 +53,28 @@ def wheel_stud_preload(
     strength_asked: bool | None,
     wheel_stud_strength: BoltStrength | None = None,
 ) -> Newton:
-    """Least pull that tightening leaves in a wheel stud, N. Waits for the torque once strength is asked for.
+    """Least pull that tightening leaves in a wheel stud, N. An estimate, and a low one, until the nuts' torque is known.
 
-    >>> wheel_stud_preload(100.0, Thread("12 x 1.5 mm", 12.0, 1.5), True)
+    >>> thread, strength = Thread("12 x 1.5 mm", 12.0, 1.5), BoltStrength(830, 940, 1040)
+    >>> wheel_stud_preload(100.0, thread, True, strength)
     31250.0
+    >>> round(wheel_stud_preload(None, thread, True, strength))
+    20572
     """
-    if wheel_nut_torque is None and strength_asked:
-        raise Waits("bolts.wheel_nut_torque")
-    if wheel_nut_torque is None:
+    if wheel_nut_torque is None and not strength_asked:
         why = "the wheel nuts' torque is not entered, so the wheel's clamp was not judged"
         raise NotJudged(why, "bolts.wheel_nut_torque")
-    return _counted_on(wheel_nut_torque, NUTS_ARE, needed("hub.stud_thread", stud_thread), wheel_stud_strength)
+    thread = needed("hub.stud_thread", stud_thread)
+    if wheel_nut_torque is None:
+        strength = needed("wheel_stud_strength", wheel_stud_strength)
+        return Estimate(_unsaid(thread, strength), measure="bolts.wheel_nut_torque")
+    return _counted_on(wheel_nut_torque, NUTS_ARE, thread, wheel_stud_strength)
 
 
 @value(
     "bolts",
-    formula="0.75 x torque entered / (K x diameter), K by what is on the threads, and no more than 0.75 of proof load; without "
-    "a torque 0.75 of half of three quarters of proof load",
+    formula="0.75 x torque entered / (K x diameter), K by what is on the threads, 0.30 until that is said, and no more than 0.75 "
+    "of proof load; without a torque 0.75 of half of three quarters of proof load",
     source=PULL,
 )
 def hub_bolt_preload(
@@ -76,7 +84,8 @@ def hub_bolt_preload(
     mount_bolt_thread: Thread | None,
     hub_bolt_strength: BoltStrength | None,
 ) -> Newton:
-    """Least pull that tightening leaves in a mounting bolt of the hub, N. An estimate, and a low one, until its torque is known.
+    """Least pull that tightening leaves in a mounting bolt of the hub, N. An estimate, and a low one, until its torque and what
+    is on its threads are known.
 
     >>> thread, strength = Thread("12 x 1.75 mm", 12.0, 1.75), BoltStrength(830, 940, 1040)
     >>> hub_bolt_preload(True, 100.0, "zinc plated", thread, strength)
@@ -86,10 +95,17 @@ def hub_bolt_preload(
     """
     thread = needed("hub.mount_bolt_thread", mount_bolt_thread)
     if mount_bolt_torque is None:
-        proof = needed("hub_bolt_strength", hub_bolt_strength).proof * stress_area(thread.diameter, thread.pitch)
-        return Estimate(WRENCH * UNSAID * PRELOAD_OF_PROOF * proof, measure="bolts.mount_bolt_torque")
-    state: ThreadState = needed("bolts.lubrication", lubrication)
-    return _counted_on(mount_bolt_torque, state, thread, hub_bolt_strength)
+        strength = needed("hub_bolt_strength", hub_bolt_strength)
+        return Estimate(_unsaid(thread, strength), measure="bolts.mount_bolt_torque")
+    if lubrication is None:
+        least = _counted_on(mount_bolt_torque, LEAST_PULL, thread, hub_bolt_strength)
+        return Estimate(least, measure="bolts.lubrication")
+    return _counted_on(mount_bolt_torque, lubrication, thread, hub_bolt_strength)
+
+
+def _unsaid(thread: Thread, strength: BoltStrength) -> float:
+    """Least pull, N, that tightening leaves where nobody names the torque."""
+    return WRENCH * UNSAID * PRELOAD_OF_PROOF * strength.proof * stress_area(thread.diameter, thread.pitch)
 
 
 def _share(torque: float, state: ThreadState, thread: Thread, strength: BoltStrength) -> float:

@@ -123,6 +123,13 @@ def tyre_highest_speed(speed_symbol: str | None, smallest: TyreMark | None, larg
 def wheel_centre_height(loaded_radius: Mm | None, design_tyre_diameter: Mm | None) -> Mm:
     """Height of the wheel centre above the ground with the design tyre, mm.
 
+    Half the diameter is what the layout is drawn for and no estimate of what will be measured: the part that comes of it is the
+    one that is cut, and how it fits hub and wheel is as judged however flat the tyre stands. What a flatter one moves is told
+    where it matters: ground offset by the check `loaded-radius`, a watch until it is measured, and every load case, with links
+    that were taped from the ground, by `flatter_stances`, an estimate at 0.42 of the diameter, less than any usual tyre. Neither
+    end is the unfavourable one of every check: on a flatter tyre the trail is less, the ground offset more, and less torque
+    locks the wheel.
+
     >>> wheel_centre_height(None, 863.6)
     431.8
     """

@@ -95,7 +95,8 @@ A36 = {"upright.material": "a36 plate"}
         ("caliper-beside-axle", {"caliper.clock": "116 deg"}, "watch"),
         ("caliper-on-its-side", {"caliper.side": "behind"}, "good"),
         ("caliper-on-its-side", {"caliper.side": "ahead"}, "stop"),
-        ("caliper-on-its-side", {}, "does not apply"),
+        ("caliper-on-its-side", {}, "not judged"),
+        ("caliper-on-its-side", {"caliper.clock": "180 deg"}, "does not apply"),
         ("caliper-in-its-quarter", {"weld_caliper_bracket.caliper_stands": "behind"}, "good"),
         ("caliper-in-its-quarter", {"weld_caliper_bracket.caliper_stands": "ahead"}, "stop"),
         (

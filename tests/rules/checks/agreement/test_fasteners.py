@@ -54,7 +54,7 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"weld_steering_arm.apart_lies": "fore and aft"}, "arm-weld-and-wall", "watch"),
     (SCREE, {"weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "watch"),
     (SCREE, {"upright.arm_on_wall": "0", "weld_steering_arm.runs_lie": "fore and aft"}, "arm-weld-and-wall", "does not apply"),
-    (SCREE, {"weld_steering_arm.runs_lie": None}, "arm-weld-and-wall", "does not apply"),
+    (SCREE, {"weld_steering_arm.runs_lie": None}, "arm-weld-and-wall", "not judged"),
     # Lugs that reach 3.27 in inboard: their runs lie across that way. The bracket's pads are 1.8 in ahead and 1.7 outboard.
     (SCREE, {}, "upper-weld-and-lever", "good"),
     (SCREE, {}, "steering-arm-weld-and-lever", "good"),
@@ -66,7 +66,7 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
      "caliper-bracket-weld-and-lever", "watch"),  # 1.8 in is 1.29 of it
     (SCREE, {"weld_upper.runs_lie": "in and out", "weld_upper.form": "fillet round a tube or cup"}, "upper-weld-and-lever",
      "does not apply"),
-    (SCREE, {"weld_upper.load_ahead": None}, "upper-weld-and-lever", "does not apply"),
+    (SCREE, {"weld_upper.load_ahead": None}, "upper-weld-and-lever", "not judged"),
     (SCREE, {"plate.filler": "E7018"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "E70S"}, "one-process", "watch"),
     (SCREE, {"plate.filler": "the grey reel"}, "one-process", "good"),

@@ -25,4 +25,4 @@ def test_a_car_that_tips_below_1_g_is_told_so_and_its_bearing_is_judged_all_the_
 
 def test_without_the_height_nobody_says_where_it_tips() -> None:
     findings = judged_document(edited(SCREE, {"job.centre_of_gravity_height": None})).findings
-    assert [one.verdict for one in findings if one.check == "slides-before-it-tips"] == ["does not apply"]
+    assert [one.verdict for one in findings if one.check == "slides-before-it-tips"] == ["not judged"]

@@ -111,6 +111,8 @@ def test_every_lever_has_a_hand_figure() -> None:
         ("pivots.lower_shear", "lower_weld_lever_ahead"),
     ],
 )
-def test_a_lever_whose_weld_is_not_placed_does_not_arise(judged: JudgedWith, taken_out: str, name: str) -> None:
+def test_a_lever_that_rests_on_an_answer_left_out_is_not_worked_out_and_names_it(
+    judged: JudgedWith, taken_out: str, name: str
+) -> None:
     worked = judged({**WELDED, taken_out: None}).worked
-    assert name not in worked.known and "not" in worked.not_here[name]
+    assert name not in worked.known and "not" in worked.not_judged[name] and taken_out in worked.waits[name]

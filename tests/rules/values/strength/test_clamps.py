@@ -8,6 +8,7 @@ from rules.measure.marks import BoltCircle, Thread
 from rules.strength.bolts import Clamped, ClampedCases, clamp_limits, least_preload
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.tables.bolt_grades import BoltStrength
+from rules.tables.torque_factors import TORQUE_FACTOR
 from rules.values.strength.bolts import wheel_stud_forces
 from rules.values.strength.clamps import (
     hub_bolt_preload,
@@ -74,14 +75,26 @@ def test_less_preload_or_more_load_never_reads_tighter() -> None:
     assert float(hub_clamp_safety(10_000.0, ClampedCases((Clamped("bump", ((-100.0, 0.0),), -100.0),)))) == 1000.0
 
 
-def test_the_wheels_clamp_waits_for_its_torque_once_strength_is_asked_for() -> None:
+def test_the_wheels_clamp_counts_on_a_low_pull_once_strength_is_asked_for() -> None:
+    """As hub bolts: 0.375 of proof load and a quarter less at worst, 0.28125 x 830 MPa x 88.1 mm2 (12 x 1.5, ISO 898-1)
+    = 20 566 N."""
     with pytest.raises(NotJudged, match="wheel nuts' torque"):
-        wheel_stud_preload(None, M12, None)
-    with pytest.raises(Waits, match=r"bolts\.wheel_nut_torque"):
-        wheel_stud_preload(None, M12, True)
+        wheel_stud_preload(None, M12, None, STRENGTH)
+    found = wheel_stud_preload(None, M12, True, STRENGTH)
+    assert isinstance(found, Estimate) and found.measure == "bolts.wheel_nut_torque"
+    assert float(found) == pytest.approx(20_566, rel=1e-3)
     with pytest.raises(Waits) as waits:
-        hub_bolt_preload(True, 100.0, None, M12, STRENGTH)
-    assert waits.value.fields == ("bolts.lubrication",)
+        wheel_stud_preload(None, M12, True, None)
+    assert waits.value.fields == ("wheel_stud_strength",)
+
+
+def test_threads_of_which_nothing_is_said_count_as_dry() -> None:
+    """K is 0.30 (Shigley Table 8-15): 0.75 x 100 000 / (0.30 x 12) = 20 833 N, less than in any other state."""
+    found = hub_bolt_preload(True, 100.0, None, M12, STRENGTH)
+    assert isinstance(found, Estimate) and found.measure == "bolts.lubrication"
+    assert float(found) == pytest.approx(20_833, abs=1)
+    for state in TORQUE_FACTOR:
+        assert hub_bolt_preload(True, 100.0, state, M12, STRENGTH) >= found
 
 
 @pytest.mark.parametrize("check, torque", [("wheel-clamp", "wheel_nut_torque"), ("hub-clamp", "mount_bolt_torque")])

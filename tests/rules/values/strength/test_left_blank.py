@@ -39,6 +39,9 @@ def finding(found: Judged, check: str) -> Finding:
     [
         # half of the 148 N m that three quarters of proof load would take, oiled
         ("bolts.mount_bolt_torque", "75 N m", "hub_clamp_safety", "hub-clamp", {}),
+        # half of the 232 N m that three quarters of proof load would take, plated
+        ("bolts.wheel_nut_torque", "120 N m", "wheel_clamp_safety", "wheel-clamp", {}),
+        ("bolts.lubrication", "oiled", "hub_clamp_safety", "hub-clamp", {}),
         ("upright.seam_share", "60 %", "seam_weld_safety", "beam-seam-weld", {}),
         ("upright.snout_bore", "35 mm", "snout_safety", "snout-strength", SNOUT),
     ],
@@ -55,7 +58,6 @@ def test_left_out_it_reads_weaker_than_a_usual_answer_and_says_what_to_enter(
 @pytest.mark.parametrize(
     ("left_out", "check", "waits_for"),
     [
-        (("bolts.wheel_nut_torque",), "wheel-clamp", "bolts.wheel_nut_torque"),
         (("upright.seam_leg",), "beam-seam-weld", "upright.seam_leg"),
         (("upright.arm_on_wall", "upright.arm_on_wall_width"), "wall-under-steering-arm", "upright.arm_on_wall"),
         (("upright.arm_on_wall",), "wall-under-steering-arm", "upright.arm_on_wall"),
