@@ -10,6 +10,7 @@ from textual.geometry import Region
 from textual.pilot import Pilot
 
 from tests.support.driving import Drive, app_of, burst, dealt_with, form_of, saved, screen_of, until
+from wizard.desk import session
 from wizard.desk.pages import PAGES, REVIEW
 from wizard.look import LOOKS
 from wizard.widgets.field_row import FieldRow
@@ -104,3 +105,25 @@ def test_a_row_is_made_when_it_is_to_be_seen_and_takes_what_was_typed_before_tha
 
     drive(half_done, act)
     assert saved(half_done)["weld_steering_arm"] == {"load_ahead": "3/8", "load_above": "5"}
+
+
+def test_the_first_paint_waits_for_no_judging(drive: Drive, finished: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    told: list[str] = []
+    paint, judge = Compositor.render_update, session.judge
+
+    def painting(compositor: Compositor, *given: Any, **more: Any) -> Any:
+        told.append("painted" if compositor.visible_widgets else "nothing to paint")
+        return paint(compositor, *given, **more)
+
+    def judging(*given: Any, **more: Any) -> Any:
+        told.append("judged")
+        return judge(*given, **more)
+
+    monkeypatch.setattr(Compositor, "render_update", painting)
+    monkeypatch.setattr(session, "judge", judging)
+
+    async def act(pilot: Pilot[None]) -> None:
+        assert PAGES[screen_of(pilot).number].key == "review"
+
+    drive(finished, act, size=(120, 40), painted=True)
+    assert "painted" in told[: told.index("judged")]
