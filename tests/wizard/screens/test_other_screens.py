@@ -239,3 +239,18 @@ def test_checklist_ticks_and_results_are_saved_by_line(drive: Drive, finished: P
     drive(finished, act)
     line = next(line for line in saved(finished)["checklist"] if line["id"] == "hold.pivot-spacing")
     assert (line["left"], line["right"], line["left_measured"]) == (True, False, "10.26")
+
+
+def test_a_caution_of_several_lines_goes_on_under_its_words(drive: Drive, half_done: Path, text_of: TextOf) -> None:
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f1")
+        await pilot.pause()
+        seen[:] = text_of(app_of(pilot)).splitlines()
+
+    drive(half_done, act, size=(60, 50))
+    first = next(place for place, line in enumerate(seen) if line.startswith(" - "))
+    listed = seen[first : seen.index("", first)]
+    assert len([line for line in listed if line.startswith(" - ")]) < len(listed)
+    assert all(line.startswith((" - ", "   ")) and line[3] != " " for line in listed)
