@@ -6,6 +6,7 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
+from sample_sheets import sample
 from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
 from wizard.desk.pages import ASKED, PAGES, REVIEW
 from wizard.screens.checklist import ChecklistScreen
@@ -254,3 +255,17 @@ def test_a_caution_of_several_lines_goes_on_under_its_words(drive: Drive, half_d
     listed = seen[first : seen.index("", first)]
     assert len([line for line in listed if line.startswith(" - ")]) < len(listed)
     assert all(line.startswith((" - ", "   ")) and line[3] != " " for line in listed)
+
+
+def test_a_line_of_the_review_goes_on_under_its_words(drive: Drive, tmp_path: Path, text_of: TextOf) -> None:
+    path = tmp_path / "sheet.toml"
+    path.write_bytes(sample("scree_ox_strength").read_bytes())
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.pause()
+        seen[:] = text_of(app_of(pilot)).splitlines()
+
+    drive(path, act, size=(120, 40))
+    place = next(place for place, line in enumerate(seen) if "confirm Inner end, ball to end of thread" in line)
+    assert seen[place + 1].index("(Steering)") == seen[place].index("Inner end")
