@@ -111,6 +111,8 @@ def test_explain_narrows_by_typing_and_shows_the_working(drive: Drive, finished:
     [
         ("scrub", SheetScreen, "pivots.ground_offset"),
         ("relay", SheetScreen, "steering.linkage"),  # one of its choices
+        ("tire", SheetScreen, "tyre.smallest"),  # the step of that name, before what has it in its name
+        ("pitman", SheetScreen, "steering.relay_arm_length"),
         ("motion ratio", ExplainScreen, "spring_ratio"),  # worked out, so there is no row to go to
     ],
 )
