@@ -19,7 +19,7 @@ from wizard.ending import Ending
 from wizard.look import DARK, LOOKS
 from wizard.pixels.answers import Able, Incoming
 from wizard.seen_only import SeenOnly
-from wizard.styles_kept import StylesKept
+from wizard.styles_kept import ReadOnce, StylesKept
 
 
 class DressedApp(EndableApp):
@@ -33,6 +33,7 @@ class DressedApp(EndableApp):
         super().__init__(ending, incoming)
         self.close_up = False
         self.pixels = pixels
+        self.stylesheet = ReadOnce(variables=self.get_css_variables())
         self._styles_kept: defaultdict[str, StylesKept] = defaultdict(StylesKept)
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:

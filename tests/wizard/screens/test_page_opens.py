@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 from textual._compositor import Compositor
+from textual.css import stylesheet
 from textual.geometry import Region
 from textual.pilot import Pilot
 
@@ -15,6 +16,8 @@ from wizard.desk.pages import PAGES, REVIEW
 from wizard.look import LOOKS
 from wizard.widgets.field_row import FieldRow
 
+PARSE_RULES = stylesheet.Stylesheet._parse_rules
+"""The library's own: the tests of the wizard remember what it gives."""
 WHEEL = [page.key for page in PAGES].index("wheel")
 
 
@@ -127,3 +130,25 @@ def test_the_first_paint_waits_for_no_judging(drive: Drive, finished: Path, monk
 
     drive(finished, act, size=(120, 40), painted=True)
     assert "painted" in told[: told.index("judged")]
+
+
+def test_the_style_sheet_is_read_once(drive: Drive, finished: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    read: list[str] = []
+    parse = stylesheet.parse
+
+    def noted(scope: str, css: str, *given: Any, **more: Any) -> Any:
+        read.append(css)
+        return parse(scope, css, *given, **more)
+
+    monkeypatch.setattr(stylesheet, "parse", noted)
+    monkeypatch.setattr(stylesheet.Stylesheet, "_parse_rules", PARSE_RULES)
+
+    async def act(pilot: Pilot[None]) -> None:
+        for number in range(len(PAGES)):
+            await screen_of(pilot).turn_to(number)
+        assert len([css for css in read if "TopLine" in css]) == 1
+        app_of(pilot).theme = LOOKS[1].name
+        await pilot.pause()
+        assert len([css for css in read if "TopLine" in css]) == 2
+
+    drive(finished, act, size=(120, 40))
