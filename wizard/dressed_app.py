@@ -8,6 +8,7 @@ from functools import cached_property
 from typing import Any
 
 from textual.dom import DOMNode
+from textual.screen import Screen
 from textual.widget import Widget
 
 from wizard import terminal
@@ -17,7 +18,8 @@ from wizard.endable_app import EndableApp
 from wizard.ending import Ending
 from wizard.look import DARK, LOOKS
 from wizard.pixels.answers import Able, Incoming
-from wizard.styles_kept import StylesKept
+from wizard.seen_only import SeenOnly
+from wizard.styles_kept import ReadOnce, StylesKept
 
 
 class DressedApp(EndableApp):
@@ -31,6 +33,7 @@ class DressedApp(EndableApp):
         super().__init__(ending, incoming)
         self.close_up = False
         self.pixels = pixels
+        self.stylesheet = ReadOnce(variables=self.get_css_variables())
         self._styles_kept: defaultdict[str, StylesKept] = defaultdict(StylesKept)
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:
@@ -40,7 +43,10 @@ class DressedApp(EndableApp):
             self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
 
     def _register(self, parent: DOMNode, *widgets: Widget, cache: Any = None, **place: Any) -> list[Widget]:
-        """New widgets: styled as those before them that stood alike."""
+        """New widgets: styled as those before them that stood alike. A screen is put together from what is seen of them."""
+        for widget in widgets:
+            if isinstance(widget, Screen):
+                widget._compositor = SeenOnly()
         kept = self._styles_kept[self.theme] if cache is None else cache
         return super()._register(parent, *widgets, cache=kept, **place)
 

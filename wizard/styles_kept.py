@@ -2,7 +2,20 @@
 
 from typing import Any
 
+from textual.css.stylesheet import Stylesheet
 from textual.dom import DOMNode
+
+
+class ReadOnce(Stylesheet):
+    """The style sheet, read once for a theme.
+
+    Textual reads it anew for a theme in a copy, so that a fault in it changes nothing, and then once more when the first widget
+    of another kind comes: what it had read is not in the copy's memory but in its own.
+    """
+
+    def reparse(self) -> None:
+        """Read it with the theme's colours; what comes later reads only what it brings."""
+        self.parse()
 
 
 class StylesKept(dict[Any, Any]):

@@ -47,6 +47,17 @@ def said(number: float, unit: str, units: Units, way: RoundedTo = "near") -> tup
     return plain(shown), symbol
 
 
+def sided(name: str, at: float, plus: str, minus: str, unit: str = "mm") -> tuple[str, Figures]:
+    """A signed figure as a builder says it: its size and the word for its side. With it the figure for the text's braces.
+
+    name: of no input of the check, for that would be shown with its sign.
+
+    >>> sided("apart", -7.0, "outboard", "inboard"), sided("round", 1.5, "ahead", "behind", "rad")
+    (('{apart} inboard', {'apart': (7.0, 'mm')}), ('{round} ahead', {'round': (1.5, 'rad')}))
+    """
+    return f"{{{name}}} {plus if at >= 0 else minus}", {name: (abs(at), unit)}
+
+
 def in_units(text: str, units: Units | None) -> str:
     """A text with each `[1 in | 25 mm]` in it as the sheet's units say it; metric where there is no sheet, as in the catalogue.
 

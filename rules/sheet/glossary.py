@@ -9,6 +9,7 @@ from collections.abc import Iterable, Mapping
 ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "ackermann": ("ackerman", "akerman"),
     "arm": ("wishbone", "control arm", "a-arm"),
+    "arms the relay rod hangs on": ("pitman arm", "idler arm"),
     "backspacing": ("back space", "backspace", "rear space"),
     "bolt circle": ("bolt pattern", "stud pattern", "lug pattern", "PCD", "pitch circle"),
     "bump rubber": ("bump stop", "bumpstop"),
@@ -35,7 +36,7 @@ ALSO_CALLED: Mapping[str, tuple[str, ...]] = {
     "pivot": ("kingpin", "ball joint", "uniball", "heim joint", "rose joint"),
     "plate": ("mounting plate",),
     "price": ("cost",),
-    "relay rod": ("centre link", "center link"),
+    "relay rod": ("centre link", "center link", "drag link"),
     "rim effort": ("steering-wheel effort", "pull on the steering wheel"),
     "rotor": ("disc", "disk", "brake disc"),
     "self centring": ("self centering", "returnability"),

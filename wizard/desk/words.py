@@ -25,6 +25,10 @@ PLAIN_MARKS = {"stop": "x", "watch": "!", "good": "+", "waiting": "."}
 """One cell for a verdict where there is no room for its word; the second for terminals that show few characters."""
 
 
+DASH = "- "
+"""What a line of a list begins with."""
+
+
 def mark(word: str, *, plain_only: bool = False) -> str:
     """The cell that stands for a verdict; what is neither good nor wrong has that of an answer awaited."""
     marks = PLAIN_MARKS if plain_only else MARKS
@@ -55,6 +59,22 @@ def lines(*parts: Content | str) -> Content:
 def wrapped(content: Content, width: int) -> list[Content]:
     """A text in lines of at most `width` cells."""
     return content.wrap(max(1, width))
+
+
+def hanging(content: Content, width: int) -> list[Content]:
+    """The same where each line may have a dash before it: it then goes on under its words, not under the dash.
+
+    >>> [line.plain for line in hanging(Content("- one two three"), 9)]
+    ['- one two', '  three']
+    """
+    found: list[Content] = []
+    for line in content.split("\n", allow_blank=True):
+        if not line.plain.startswith(DASH):
+            found += wrapped(line, width)
+            continue
+        words = wrapped(line[len(DASH) :], width - len(DASH))
+        found += [Content(" " * len(DASH) if number else DASH) + part for number, part in enumerate(words)]
+    return found
 
 
 def count(number: int, one: str, many: str = "") -> str:

@@ -8,7 +8,7 @@ from textual.content import Content
 from textual.screen import Screen
 from textual.widgets import Input, Static
 
-from rules.judging.search import matches, names_like, title_of
+from rules.judging.search import farness, matches, names_like, title_of
 from rules.sheet.glossary import also_called
 from wizard.desk.keys import ALL_KEYS, Key, bindings
 from wizard.desk.pages import ASKED, PAGES, place_of
@@ -18,7 +18,7 @@ from wizard.widgets.entry import Entry
 from wizard.widgets.items import Items, Listed, nothing_like
 from wizard.widgets.lines import KeyLine
 
-PLACE = 22
+PLACE = 23
 """Cells of the step before an entry."""
 
 
@@ -67,16 +67,20 @@ class FindScreen(Screen[str | None]):
         self.dismiss(event.item_id or None)
 
     def _items(self, wanted: str) -> Iterator[Listed]:
-        """Steps and entries first, then figures and verdicts called so: there is no row to type those in."""
-        found = False
+        """Steps and entries first, the nearest to what was typed on top, then figures and verdicts called so: there is no row
+        to type those in."""
+        near: list[tuple[int, Listed]] = []
         for page in PAGES:
             if matches(wanted, f"step {page.title}"):
-                found = True
-                yield Listed(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
+                step = Listed(page.key, plain(f"Step: {page.title}", "bold"), lambda page=page: _about_step(page.title))  # type: ignore[misc]
+                near.append((min(farness(wanted, page.title), farness(wanted, page.short)), step))
             for name in page.fields:
-                if matches(wanted, f"{page.title} {place_of(name)} {ASKED[name].label} {name} {_choices(name)}"):
-                    found = True
-                    yield self._entry(name)
+                label = ASKED[name].label
+                if matches(wanted, f"{page.title} {place_of(name)} {label} {name} {_choices(name)}"):
+                    names = (label, *ASKED[name].choices)
+                    near.append((min(farness(wanted, one) or one is not label for one in names), self._entry(name)))
+        yield from (one for _, one in sorted(near, key=lambda pair: pair[0]))
+        found = bool(near)
         for name in names_like(wanted):
             if name not in ASKED:
                 found = True

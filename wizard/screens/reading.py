@@ -3,15 +3,34 @@
 from collections.abc import Callable, Iterable
 from typing import Any, ClassVar
 
-from textual.app import ComposeResult
+from textual.app import ComposeResult, RenderResult
 from textual.containers import VerticalScroll
 from textual.content import Content
+from textual.geometry import Size
 from textual.screen import Screen
 from textual.widgets import Static
 
 from wizard.desk.keys import ALL_KEYS, Key, bindings
-from wizard.desk.words import lines, plain
+from wizard.desk.words import DASH, hanging, lines, plain
 from wizard.widgets.lines import KeyLine
+
+
+class _Told(Static):
+    """One part of the text. A line of a list goes on under its words."""
+
+    def __init__(self, text: Content) -> None:
+        super().__init__(text, markup=False)
+        self._text, self._listed = text, text.plain.startswith(DASH) or f"\n{DASH}" in text.plain
+
+    def render(self) -> RenderResult:
+        """As it stands in this width."""
+        return lines(*hanging(self._text, self.size.width)) if self._listed else super().render()
+
+    def get_content_height(self, container: Size, viewport: Size, width: int) -> int:
+        """Lines it takes at this width."""
+        return (
+            len(hanging(self._text, width)) if self._listed else super().get_content_height(container, viewport, width)
+        )
 
 
 class ReadingScreen(Screen[Any]):
@@ -38,7 +57,7 @@ class ReadingScreen(Screen[Any]):
         """Heading, text, keys."""
         yield Static(plain(self.heading), classes="heading", markup=False)
         with VerticalScroll(classes="reading"):
-            yield from (Static(part, markup=False) for part in self._parts)
+            yield from (_Told(part) for part in self._parts)
         yield KeyLine((self.KEYS[0], ALL_KEYS))
 
     def on_mount(self) -> None:
@@ -47,7 +66,7 @@ class ReadingScreen(Screen[Any]):
         self.call_after_refresh(self._go_on)
 
     async def _go_on(self) -> None:
-        if rest := [Static(part, markup=False) for part in self._rest()]:
+        if rest := [_Told(part) for part in self._rest()]:
             await self.query_one(".reading").mount(*rest)
 
     def action_back(self) -> None:

@@ -10,6 +10,7 @@ from textual.widgets import Static
 from rules.judging.judge import and_list
 from rules.judging.room_table import WITHIN, RoomLine, RoomNotJudged, RoomTable, entry_behind, room_table
 from rules.measure.display import show
+from rules.measure.quantity import Units
 from rules.measure.said import written
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
@@ -21,6 +22,14 @@ WORD, FIGURE = 9, 11
 """Cells of a row for the verdict, and for one figure."""
 ABSENT = "absent"
 PLAIN_SHAPES = "Plain shapes are compared, not the real parts. Check every gap on the mock-up."
+
+
+def limits(line: RoomLine, units: Units) -> str:
+    """From what gap on a pair is good, and under which it is a stop; where parts may meet, how far at most."""
+    good = f"good from {written((line.wanted, 'mm', 'up'), units)}"
+    if line.least < 0:
+        return f"{good}, stop beyond {written((-line.least, 'mm', 'down'), units)} inside each other"
+    return f"{good}, stop under {written((line.least, 'mm', 'up'), units)}"
 
 
 class RoomScreen(Screen[str | None]):
@@ -76,9 +85,8 @@ class RoomScreen(Screen[str | None]):
             told.append(plain(f"At least {show(-line.gap, 'mm', units)} inside each other {line.where}."))
         else:
             told.append(plain(f"{show(line.gap, 'mm', units)} apart {line.where}."))
-        limits = f"good from {written((line.wanted, 'mm', 'up'), units)}, stop under {written((line.least, 'mm', 'up'), units)}"
         kind = f"{line.kind[:1].upper()}{line.kind[1:]}"
-        told.append(plain(f"{kind}: {limits}; {line.why}.", "$foreground 65%"))
+        told.append(plain(f"{kind}: {limits(line, units)}; {line.why}.", "$foreground 65%"))
         if line.measure:
             told.append(plain(f"Rests on estimates. Measure {and_list(line.measure)}."))
         told.append(plain(PLAIN_SHAPES, "$foreground 65%"))

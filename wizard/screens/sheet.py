@@ -70,7 +70,8 @@ class SheetScreen(OpensOthers):
     def __init__(self, session: Session) -> None:
         super().__init__(classes="sheet")
         self.session, self._told = session, (session.file.told, session.sheet)
-        self.number = first_unfinished(session.judged)
+        self.number = 0
+        """Of the open page. Which that is takes judging, and so is known only after the first paint."""
         self._asking = self._side_owed = self._save_owed = False
         self._at_rest: Timer | None = None
         # None of these is asked for with a query: at each key that takes long, and keeps a thousand pages that are gone.
@@ -122,10 +123,6 @@ class SheetScreen(OpensOthers):
         """The entry the cursor is in; on the review the check or entry."""
         return self.page.current
 
-    def on_mount(self) -> None:
-        """Show where the sheet stands."""
-        self.show_all()
-
     def on_screen_resume(self) -> None:
         """The page comes only now: a screen styles anew all that is on it when it comes to the front."""
         if self._page is None:
@@ -134,8 +131,10 @@ class SheetScreen(OpensOthers):
     async def _first_page(self) -> None:
         if self._page is not None:
             return
+        self.number = first_unfinished(self.session.judged)
         await self.query_one("#middle").mount(self._page_widget())
         self.page.start()
+        self.show_all()
         if self.session.file.text is None:
             self.save()
 

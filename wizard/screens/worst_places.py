@@ -11,10 +11,11 @@ from textual.widgets import Static
 from rules.drawn.moving.scene import Moving, TravelAndLock
 from rules.judging.room_table import RoomLine, room_table
 from rules.measure.display import show
-from rules.measure.said import written
+from rules.measure.said import capital
 from wizard.desk.keys import ALL_KEYS, BACK, Key, bindings
 from wizard.desk.session import Session
 from wizard.desk.words import lines, plain, verdict
+from wizard.screens.room import limits
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 from wizard.widgets.motion_state import place_words
@@ -67,10 +68,7 @@ class WorstPlacesScreen(Screen[TravelAndLock | None]):
         return lines(
             plain(f"{line.one} and {line.other}".capitalize(), "bold"),
             plain(f"{far} {line.where}."),
-            plain(
-                f"Good from {written((line.wanted, 'mm', 'up'), units)}, stop under {written((line.least, 'mm', 'up'), units)}.",
-                "$foreground 65%",
-            ),
+            plain(f"{capital(limits(line, units))}.", "$foreground 65%"),
         )
 
     def on_items_chosen(self, event: Items.Chosen) -> None:

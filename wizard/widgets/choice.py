@@ -9,6 +9,8 @@ from textual.content import Content
 from textual.message import Message
 from textual.reactive import reactive
 
+from rules.graph.asking import printable
+from rules.measure.quantity import LONGEST_ENTRY
 from wizard.widgets.entry import TAKE, Take
 from wizard.widgets.laid_out_once import LaidOutOnce
 
@@ -215,6 +217,13 @@ class Choice(LaidOutOnce, can_focus=True):
         if not begun and picked(self.choices, self.typed) and picked(self.choices, event.character):
             typed = event.character
         self._take(typed)
+
+    def on_paste(self, event: events.Paste) -> None:
+        """What is pasted counts as typed, from anew; as an answer that cannot be read where it picks nothing."""
+        event.stop()
+        text = printable(" ".join(event.text.split()))[:LONGEST_ENTRY]
+        if text:
+            self._take(text)
 
     def on_click(self) -> None:
         """A click moves on by one."""

@@ -9,11 +9,14 @@ from textual.containers import Vertical, VerticalScroll
 from textual.content import Content
 from textual.css.styles import RulesMap
 from textual.message import Message
+from textual.strip import Strip
+from textual.style import Style
+from textual.visual import RenderOptions
 from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
 from rules.judging.search import nearest
-from wizard.desk.words import plain
+from wizard.desk.words import lines, plain, wrapped
 
 
 class Listed(NamedTuple):
@@ -25,11 +28,31 @@ class Listed(NamedTuple):
 
 
 class _Row(Content):
-    """A line whose height needs no wrapping where it fits. A list of a thousand asks each for its height as it opens."""
+    """A line whose height needs no wrapping where it fits. A list of a thousand asks each for its height as it opens.
+
+    Where it does not fit it goes on under its words: not under the verdict that it begins with.
+    """
 
     def get_height(self, rules: RulesMap, width: int) -> int:
         """Lines it takes at this width."""
-        return 1 if "\n" not in self.plain and self.cell_length <= width else super().get_height(rules, width)
+        if "\n" in self.plain:
+            return super().get_height(rules, width)
+        return 1 if self.cell_length <= width else len(self._broken(width))
+
+    def render_strips(self, width: int, height: int | None, style: Style, options: RenderOptions) -> list[Strip]:
+        """Its lines."""
+        if "\n" in self.plain or self.cell_length <= width:
+            return super().render_strips(width, height, style, options)
+        return lines(*self._broken(width)).render_strips(width, height, style, options)
+
+    def _broken(self, width: int) -> list[Content]:
+        """The lines it takes, those after the first as far in as its words."""
+        first = self.spans[0].end if self.spans and self.spans[0].start == 0 else 0
+        under = first + 1 if self.plain[first : first + 1] == " " else first
+        if not 0 < under <= width // 3:
+            return wrapped(self, width)
+        words = wrapped(self[under:], width - under)
+        return [(Content(" " * under) if number else self[:under]) + part for number, part in enumerate(words)]
 
 
 def nothing_like(wanted: str) -> Listed:

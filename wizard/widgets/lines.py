@@ -27,9 +27,12 @@ class TopLine(Widget):
         super().__init__()
         self._session = session
         self._painted = Content("")
+        self._is_told = False
+        """Before it is told to show more it shows the title alone, because nothing is judged yet."""
 
     def show(self) -> None:
         """Paint the line anew where something in it has changed."""
+        self._is_told = True
         if not self._line().is_same(self._painted):
             self.refresh()
 
@@ -43,15 +46,20 @@ class TopLine(Widget):
 
     def _line(self) -> Content:
         session = self._session
-        judged = session.judged_so_far
         state = save_state(session)
+        if not self._is_told:
+            return self._put_together(Content(""), state)
+        judged = session.judged_so_far
         whole = judged.whole or judged.verdict == "stop"
         told = sheet_verdict(judged) if whole else verdict(BEING_WORKED_OUT)
         done, wanted = answered(judged)
         progress = self._bar(done, wanted) if self.size.width >= LEAST_WITH_BAR else Content("")
         facts = Content.assemble("  ", progress, f" {done} of {wanted}  ", told)
+        return self._put_together(facts, state)
+
+    def _put_together(self, facts: Content, state: Content) -> Content:
         room = self.size.width - len(facts) - len(state) - 2
-        title = plain(judged.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
+        title = plain(self._session.sheet.title or "No title yet", "bold").truncate(max(0, room), ellipsis=True)
         line = Content.assemble(title, facts)
         return Content.assemble(line, " " * max(1, self.size.width - line.cell_length - len(state)), state)
 

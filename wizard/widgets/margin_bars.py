@@ -13,6 +13,8 @@ from rules.strength.weakest import Ranked
 FULL_BAR = 4.0
 """Strength over load at which the bar is full. It is a drawing's scale, no limit."""
 LEAST_BAR, MOST_BAR = 6, 40
+TENTH = 10
+"""The bar takes at least such a part of the row: the case gives way to it, and is told in full below the list."""
 WORD = 9
 """Cells for the verdict word, as in the list of verdicts."""
 BLOCKS, ASCII = ("█", "░"), ("#", ".")
@@ -65,12 +67,13 @@ def margin_rows(
     part_wide, factor_wide, case_wide = (_widest(texts) for texts in ([one.part for one in ranked], factors, cases))
     yield_wide = _widest(on_yield)
     spare = width - WORD - part_wide - factor_wide - yield_wide - case_wide - len("    x   ")
+    least = max(LEAST_BAR, width // TENTH)
     kinds: list[str] = [one.kind for one in ranked]
-    if spare - _widest(kinds) - 2 >= LEAST_BAR:
+    if spare - _widest(kinds) - 2 >= least:
         spare -= _widest(kinds) + 2
     else:
         kinds = ["" for _ in ranked]
-    bar_wide = min(max(spare, LEAST_BAR), MOST_BAR)
+    bar_wide = min(max(spare, least), MOST_BAR)
     rows = []
     for one, factor, yields, case, kind in zip(ranked, factors, on_yield, cases, kinds, strict=True):
         bar = _bar(one.factor, bar_wide, ASCII if ascii_only else BLOCKS)

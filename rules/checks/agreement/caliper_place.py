@@ -8,6 +8,7 @@ from rules.graph.bands import AtLeast, AtMost, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.measure.closeness import more_than, reaches, within
+from rules.measure.said import sided
 from rules.measure.units import Mm, Rad
 from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.confirmed import Confirmed
@@ -35,10 +36,11 @@ def caliper_beside_axle(clock: Rad | None, confirmed: Confirmed, limits: Limits)
     """How far round from straight up the caliper stands."""
     if clock is None:
         raise DoesNotApply("the caliper's place is not entered")
-    text = "The caliper stands {clock} from straight up"
+    there, figures = sided("there", clock, "ahead of", "behind", "rad")
+    text = f"The caliper stands {there} straight up"
     if within(abs(clock), limits.other["least"][0], limits.other["most"][0]):
-        return Judgement("good", f"{text}.")
-    return odd(f"{text}, where pivots and arms are near.", "caliper.clock", confirmed)
+        return Judgement("good", f"{text}.", figures=figures)
+    return odd(f"{text}, where pivots and arms are near.", "caliper.clock", confirmed, figures)
 
 
 @check(
@@ -107,10 +109,13 @@ def caliper_away_from_arm(
         why = "the places of caliper and tie-rod end are not both entered"
         claim = steering_begun if tie_rod_end_ahead is None else tie_rod_end_ahead
         raise not_compared(why, claim, {"caliper.clock": clock, "tie_rod_end_ahead": tie_rod_end_ahead})
-    text = "The caliper stands {clock} round, the tie-rod end {tie_rod_end_ahead} ahead of the wheel centre"
+    there, figures = sided("there", clock, "ahead of", "behind", "rad")
+    end, of_end = sided("end", tie_rod_end_ahead, "ahead of", "behind")
+    figures = {**figures, **of_end}
+    text = f"The caliper stands {there} straight up, the tie-rod end {end} the wheel centre"
     if sin(clock) * tie_rod_end_ahead <= 0:
-        return Judgement("good", f"{text}: on two sides of the axle.")
-    return odd(f"{text}: on one side of the axle, where both want the same room.", "caliper.clock", confirmed)
+        return Judgement("good", f"{text}: on two sides of the axle.", figures=figures)
+    return odd(f"{text}: on one side of the axle, where both want the same room.", "caliper.clock", confirmed, figures)
 
 
 @check(

@@ -157,8 +157,9 @@ def studs_inside_flange(
     if hub_flange_diameter is None:
         raise DoesNotApply("the flange's diameter is not entered")
     left = (hub_flange_diameter - hub_bolt_circle.diameter - stud_thread.diameter) / 2
-    figures = {"left": (left, "mm"), "circle": (hub_bolt_circle.diameter, "mm")}
-    text = f"Outside {stud_thread.text} studs on {{circle}} a flange of {{hub_flange_diameter}} has {{left}} of metal."
+    figures = {"left": (abs(left), "mm"), "circle": (hub_bolt_circle.diameter, "mm")}
+    has = "has {left} of metal" if left >= 0 else "ends {left} inside their holes' edges"
+    text = f"Outside {stud_thread.text} studs on {{circle}} a flange of {{hub_flange_diameter}} {has}."
     verdict = limits.verdict(left / stud_thread.diameter)
     if verdict == "good":
         return Judgement(verdict, text, figures=figures)

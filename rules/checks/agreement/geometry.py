@@ -6,6 +6,7 @@ from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, t
 from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
+from rules.measure.said import sided
 from rules.measure.units import Kg, Mm
 from rules.sheet.confirmed import Confirmed
 from rules.tables import sources
@@ -78,10 +79,11 @@ def lower_pivot_near_hub(
         raise DoesNotApply("the lower joint's place is taped")
     if lower_pivot_from_mount_face is None:
         raise NotJudged("the lower pivot's place is not known yet", "lower_pivot_from_mount_face")
-    text = "The lower pivot lies {lower_pivot_from_mount_face} inboard of the mounting face of the hub"
+    apart, figures = sided("apart", lower_pivot_from_mount_face, "inboard", "outboard")
+    text = f"The lower pivot lies {apart} of the mounting face of the hub"
     if limits.verdict(lower_pivot_from_mount_face) == "good":
-        return Judgement("good", f"{text}.")
-    return odd(f"{text}, where most stand close behind the plate.", "pivots.ground_offset", confirmed)
+        return Judgement("good", f"{text}.", figures=figures)
+    return odd(f"{text}, where most stand close behind the plate.", "pivots.ground_offset", confirmed, figures)
 
 
 @check(

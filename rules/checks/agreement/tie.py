@@ -16,7 +16,7 @@ from rules.measure.closeness import within
 from rules.measure.display import in_a_sentence
 from rules.measure.marks import Thread
 from rules.measure.records import dataclass
-from rules.measure.said import either
+from rules.measure.said import Figures, either
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 from rules.tables.sources import COMMON_PRACTICE
@@ -154,9 +154,7 @@ def impossible(text: str) -> Judgement:
     return Judgement("stop", f"{text} That cannot be.", "Measure both again, and see that each has its own unit.")
 
 
-def odd(
-    text: str, name: str, confirmed: Confirmed, figures: Mapping[str, tuple[float, str]] | None = None
-) -> Judgement:
+def odd(text: str, name: str, confirmed: Confirmed, figures: Figures | None = None) -> Judgement:
     """What is possible but odd about an answer: watch, and good once the builder has confirmed it. name: dotted."""
     verdict: Verdict = "good" if name in confirmed else "watch"
     if verdict == "good":

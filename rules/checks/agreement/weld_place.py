@@ -6,6 +6,7 @@ from rules.checks.agreement.tie import not_compared
 from rules.graph.bands import AtMost
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.said import sided
 from rules.measure.units import Mm, Rad
 from rules.sheet.upright import Beam
 from rules.sheet.welds import PadsStand
@@ -76,15 +77,18 @@ def caliper_weld_on_upright(
     if not places:
         raise not_compared(why, entered or None, bounds)
     (plus, minus), of, weld, low, high = max(places, key=lambda place: max(place[3] - place[2], place[2] - place[4]))
-    figures = {"weld": (abs(weld), "mm"), "low": (low, "mm"), "high": (high, "mm")}
-    text = f"By its levers from the pads the bracket's weld stands {{weld}} {plus if weld >= 0 else minus} {of}"
+    (there, at), (start, first), (end, last) = (
+        sided(name, place, plus, minus) for name, place in (("weld", weld), ("low", low), ("high", high))
+    )
+    figures = {**at, **first, **last}
+    text = f"By its levers from the pads the bracket's weld stands {there} {of}"
     if limits.verdict(max(low - weld, weld - high)) == "good":
         if len(places) < len(entered):
             raise not_compared(why, entered, bounds)
         return Judgement("good", f"{text}, on the upright.", figures=figures)
     return Judgement(
         "stop",
-        f"{text}, and plate and beam reach from {{low}} to {{high}} {plus} it: the weld would stand in the air. That cannot be.",
+        f"{text}, and plate and beam reach from {start} to {end} it: the weld would stand in the air. That cannot be.",
         "Tape the lever again, from the weld's middle to the pads' middle, and see to its sign.",
         figures,
     )

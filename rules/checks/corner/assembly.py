@@ -22,6 +22,7 @@ from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.said import Figures, sided
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
 from rules.motion.points import UprightPoints
@@ -293,14 +294,16 @@ def stub_shaft_in_beam(
     if beam == "none":
         raise DoesNotApply("no beam stands behind the hub")
     behind = body_length + shaft_behind_hub - flange_to_mount_face - needed("plate.thickness", plate_thickness)
-    figures = {"behind": (behind, "mm")}
+    figures: Figures = {"behind": (behind, "mm")}
     if behind <= 0:
         return Judgement("good", "The stub shaft ends in the plate, before the beam.")
     width, wall = needed("upright.beam_width", beam_width), needed("upright.beam_wall", beam_wall)
     depth = width if beam == "tube" else needed("upright.beam_depth", beam_depth)
     sideways, inboard = (width - 2 * wall - shaft_shoulder) / 2, depth - wall - behind
-    figures |= {"sideways": (sideways, "mm"), "inboard": (inboard, "mm")}
-    text = "The stub shaft reaches {behind} into the beam's hollow, with {sideways} to its sides and {inboard} inboard."
+    to_sides, beside = sided("sideways", sideways, "clear of its sides", "into its sides")
+    to_back, before = sided("inboard", inboard, "short of its back wall", "into its back wall")
+    figures = {**figures, **beside, **before}
+    text = f"The stub shaft reaches {{behind}} into the beam's hollow, {to_sides} and {to_back}."
     verdict = limits.verdict(min(sideways, inboard))
     if verdict == "good":
         bored = "" if beam == "channel" else " The wall on the plate is bored like the plate."

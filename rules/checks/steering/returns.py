@@ -29,24 +29,24 @@ def returns(
     weight: float,
     side: float,
     trail: float,
-    by_weight: str,
+    where: str,
     weight_per_degree: tuple[float, float],
     bend_per_degree: tuple[float, float],
     limits: AtLeast,
 ) -> Judgement:
     """Judge what returns both wheels. weight, side: N m, positive returns. trail: mm.
 
-    by_weight: the weight's figure in words. weight_per_degree, bend_per_degree: what one degree more castor and one degree
-    more inclination add to the weight's moment and to the whole on this very sheet, N m: the advice follows their signs.
-    Weight alone never stops a car whose contact trails: rolling, the trail brings the wheels back.
+    where: at which lock the weight does so much, in words. weight_per_degree, bend_per_degree: what one degree more castor and
+    one degree more inclination add to the weight's moment and to the whole on this very sheet, N m: the advice follows their
+    signs. Weight alone never stops a car whose contact trails: rolling, the trail brings the wheels back.
     """
     both = weight + side
-    figures: Figures = {"both": (both, "N m"), "friction": (limits.good, "N m", "up")}
+    figures: Figures = {"weight": (abs(weight), "N m"), "both": (both, "N m"), "friction": (limits.good, "N m", "up")}
     text = (
-        f"The car's weight returns the wheels with {by_weight} before friction; with the side force of a gentle bend, "
+        f"The car's weight returns the wheels with {{weight}} {where} before friction; with the side force of a gentle bend, "
         "{both}"
     )
-    against = f"The car's weight turns the wheels on towards the stop: {by_weight}, less than nought being outward"
+    against = f"The car's weight turns the wheels on towards the stop, with {{weight}} {where}"
     pulls_out = not more_than(weight, 0.0)
     if pulls_out and not more_than(trail, 0.0):
         return Judgement(

@@ -7,6 +7,7 @@ from rules.graph.bands import AtLeast, AtMost, Between, ByChoice
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.closeness import more_than, within
+from rules.measure.said import sided
 from rules.measure.units import Mm, NewtonMetre, Rad
 from rules.sheet.castor import CASTOR
 from rules.tables import sources
@@ -231,14 +232,12 @@ def self_centring(
 ) -> Judgement:
     """Whether weight and trail turn the wheels back to straight: at 20 deg, or over the lock once the linkage is known."""
     weight = return_moment_20_deg if least_return_moment is None else least_return_moment
-    by_weight = "{return_moment_20_deg} turned 20 deg"
-    if least_return_moment is not None:
-        by_weight = "{least_return_moment} where it is least over the lock of this linkage"
+    where = "turned 20 deg" if least_return_moment is None else "where it is least over the lock of this linkage"
     return returns(
         weight,
         side_force_moment,
         mechanical_trail,
-        by_weight,
+        where,
         (weight_return_per_castor, weight_return_per_inclination),
         (bend_return_per_castor, bend_return_per_inclination),
         limits,
@@ -261,8 +260,11 @@ def pivots_straddle_spindle(lower_below_spindle: Mm, upper_above_spindle: Mm) ->
             "good",
             "The lower pivot is {lower_below_spindle} below the wheel centre, the upper {upper_above_spindle} above it.",
         )
+    lower, of_lower = sided("lower", lower_below_spindle, "below", "above")
+    upper, of_upper = sided("upper", upper_above_spindle, "above", "below")
     return Judgement(
         "watch",
-        "Both pivots are on one side of the wheel centre: lower {lower_below_spindle} below, upper {upper_above_spindle} above.",
+        f"Both pivots are on one side of the wheel centre: the lower {lower} it, the upper {upper} it.",
         "Let the pivots straddle the wheel centre unless the wheel leaves no room; then size the joints for the leverage.",
+        {**of_lower, **of_upper},
     )

@@ -356,7 +356,7 @@ def returns_over_whole_lock(
         least_return_moment,
         side_force_moment,
         mechanical_trail,
-        f"{{least_return_moment}} at {there}, where it is least",
+        f"at {there}, where it is least",
         (weight_return_per_castor, weight_return_per_inclination),
         (bend_return_per_castor, bend_return_per_inclination),
         limits,

@@ -5,7 +5,7 @@ from math import inf
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
-from rules.measure.said import inward, plain
+from rules.measure.said import inward, plain, sided
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import life_distance
 from rules.strength.margin import SafetyFactor
@@ -76,16 +76,17 @@ def bearing_static(
     """Half the static rating against the worse row's load, which the lever of the tyre decides. Dents, not breakage."""
     shock, quiet, least = _static_safety(rolling_element)
     verdict = at_least(bearing_static_safety, good=quiet, watch=least)
+    middle, figures = sided("middle", bearing_offset, "outboard", "inboard")
     text = (
         f"Static safety of the worse row is {{bearing_static_safety}} ({bearing_static_safety.case}, "
         f"{bearing_static_safety.limit}), "
-        "with {bearing_spread} between the points it holds at and its middle {bearing_offset} from the tyre's plane. "
+        f"with {{bearing_spread}} between the points it holds at and its middle {middle} of the tyre's plane. "
         f"Under shock makers ask for "
         f"{shock:g} to {quiet:g}. {WHY_NOT_THE_CATALOGUE}"
         f"{_spread_words(pressure_centre_spread)}{_pads_words(pads_on_hub)}"
     )
     if verdict == "good":
-        return Judgement(verdict, text)
+        return Judgement(verdict, text, figures=figures)
     if verdict == "watch":
         text += (
             " That is within the rating and short of what makers ask for: such a blow may leave small dents in the races. The "
@@ -97,7 +98,7 @@ def bearing_static(
         verdict,
         text,
         "A hub with a static rating of {needed}, rows further apart, or a wheel of another offset.",
-        {"needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
+        {**figures, "needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
         in_hand=bearing_static_safety - quiet,
     )
 

@@ -7,7 +7,7 @@ from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.closeness import reaches
 from rules.measure.marks import TyreMark
-from rules.measure.said import Figures
+from rules.measure.said import sided
 from rules.measure.units import Kg, MetrePerSecond, Mm, Rad
 from rules.tables import sources
 
@@ -156,15 +156,13 @@ def wheel_load(wheel_load_rating: Kg, corner_weight: Kg, limits: AtLeast) -> Jud
 )
 def bearing_near_tyre_centre(bearing_offset: Mm, limits: Between) -> Judgement:
     """Distance of the bearing's middle from the tyre centre plane, either side."""
-    figures: Figures = {"distance": (abs(bearing_offset), "mm"), "limit": (limits.high, "mm", "down")}
-    side = "inboard" if bearing_offset < 0 else "outboard"
+    middle, figures = sided("middle", bearing_offset, "outboard", "inboard")
+    text = f"The bearing's middle is {middle} of the tyre's centre plane"
     if limits.verdict(bearing_offset) == "good":
-        return Judgement(
-            "good", f"The bearing's middle is {{distance}} {side} of the tyre's centre plane.", figures=figures
-        )
+        return Judgement("good", f"{text}.", figures=figures)
     return Judgement(
         "watch",
-        f"The bearing's middle is {{distance}} {side} of the tyre's centre plane; beyond {{limit}} the tyre levers on it.",
+        f"{text}; beyond {{limit}} the tyre levers on it.",
         "The wheel's offset decides it. Compare with the car the hub came from.",
-        figures,
+        {**figures, "limit": (limits.high, "mm", "down")},
     )

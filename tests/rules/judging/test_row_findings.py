@@ -29,3 +29,11 @@ def test_a_stop_comes_first_whatever_else_rests_on_the_row() -> None:
 def test_what_the_row_cannot_change_is_not_told() -> None:
     told = {finding.check for finding in of_row("wheel.load_rating", judged_sample("dune_wren_finished").findings)}
     assert "castor-usual" not in told and "wheel-load" in told
+
+
+@pytest.mark.parametrize(
+    ("name", "check"), [("hub.pilot_diameter", "wheel-centred"), ("hub.flange_diameter", "studs-inside-flange")]
+)
+def test_of_many_stops_it_is_the_one_of_that_part(name: str, check: str) -> None:
+    """On a car with thirty stops the row tells of its own, and not of the shock that an arm runs into."""
+    assert of_row(name, judged_sample("wrong_odds_and_ends").findings)[0].check == check

@@ -6,6 +6,7 @@ import pytest
 from textual.pilot import Pilot
 from textual.widgets import OptionList
 
+from sample_sheets import sample
 from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, write
 from wizard.desk.pages import ASKED, PAGES, REVIEW
 from wizard.screens.checklist import ChecklistScreen
@@ -110,6 +111,8 @@ def test_explain_narrows_by_typing_and_shows_the_working(drive: Drive, finished:
     [
         ("scrub", SheetScreen, "pivots.ground_offset"),
         ("relay", SheetScreen, "steering.linkage"),  # one of its choices
+        ("tire", SheetScreen, "tyre.smallest"),  # the step of that name, before what has it in its name
+        ("pitman", SheetScreen, "steering.relay_arm_length"),
         ("motion ratio", ExplainScreen, "spring_ratio"),  # worked out, so there is no row to go to
     ],
 )
@@ -239,3 +242,32 @@ def test_checklist_ticks_and_results_are_saved_by_line(drive: Drive, finished: P
     drive(finished, act)
     line = next(line for line in saved(finished)["checklist"] if line["id"] == "hold.pivot-spacing")
     assert (line["left"], line["right"], line["left_measured"]) == (True, False, "10.26")
+
+
+def test_a_caution_of_several_lines_goes_on_under_its_words(drive: Drive, half_done: Path, text_of: TextOf) -> None:
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("f1")
+        await pilot.pause()
+        seen[:] = text_of(app_of(pilot)).splitlines()
+
+    drive(half_done, act, size=(60, 50))
+    first = next(place for place, line in enumerate(seen) if line.startswith(" - "))
+    listed = seen[first : seen.index("", first)]
+    assert len([line for line in listed if line.startswith(" - ")]) < len(listed)
+    assert all(line.startswith((" - ", "   ")) and line[3] != " " for line in listed)
+
+
+def test_a_line_of_the_review_goes_on_under_its_words(drive: Drive, tmp_path: Path, text_of: TextOf) -> None:
+    path = tmp_path / "sheet.toml"
+    path.write_bytes(sample("scree_ox_strength").read_bytes())
+    seen: list[str] = []
+
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.pause()
+        seen[:] = text_of(app_of(pilot)).splitlines()
+
+    drive(path, act, size=(120, 40))
+    place = next(place for place, line in enumerate(seen) if "confirm Inner end, ball to end of thread" in line)
+    assert seen[place + 1].index("(Steering)") == seen[place].index("Inner end")

@@ -6,14 +6,18 @@ from typing import Any
 
 import pytest
 from textual._compositor import Compositor
+from textual.css import stylesheet
 from textual.geometry import Region
 from textual.pilot import Pilot
 
 from tests.support.driving import Drive, app_of, burst, dealt_with, form_of, saved, screen_of, until
+from wizard.desk import session
 from wizard.desk.pages import PAGES, REVIEW
 from wizard.look import LOOKS
 from wizard.widgets.field_row import FieldRow
 
+PARSE_RULES = stylesheet.Stylesheet._parse_rules
+"""The library's own: the tests of the wizard remember what it gives."""
 WHEEL = [page.key for page in PAGES].index("wheel")
 
 
@@ -104,3 +108,47 @@ def test_a_row_is_made_when_it_is_to_be_seen_and_takes_what_was_typed_before_tha
 
     drive(half_done, act)
     assert saved(half_done)["weld_steering_arm"] == {"load_ahead": "3/8", "load_above": "5"}
+
+
+def test_the_first_paint_waits_for_no_judging(drive: Drive, finished: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    told: list[str] = []
+    paint, judge = Compositor.render_update, session.judge
+
+    def painting(compositor: Compositor, *given: Any, **more: Any) -> Any:
+        told.append("painted" if compositor.visible_widgets else "nothing to paint")
+        return paint(compositor, *given, **more)
+
+    def judging(*given: Any, **more: Any) -> Any:
+        told.append("judged")
+        return judge(*given, **more)
+
+    monkeypatch.setattr(Compositor, "render_update", painting)
+    monkeypatch.setattr(session, "judge", judging)
+
+    async def act(pilot: Pilot[None]) -> None:
+        assert PAGES[screen_of(pilot).number].key == "review"
+
+    drive(finished, act, size=(120, 40), painted=True)
+    assert "painted" in told[: told.index("judged")]
+
+
+def test_the_style_sheet_is_read_once(drive: Drive, finished: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    read: list[str] = []
+    parse = stylesheet.parse
+
+    def noted(scope: str, css: str, *given: Any, **more: Any) -> Any:
+        read.append(css)
+        return parse(scope, css, *given, **more)
+
+    monkeypatch.setattr(stylesheet, "parse", noted)
+    monkeypatch.setattr(stylesheet.Stylesheet, "_parse_rules", PARSE_RULES)
+
+    async def act(pilot: Pilot[None]) -> None:
+        for number in range(len(PAGES)):
+            await screen_of(pilot).turn_to(number)
+        assert len([css for css in read if "TopLine" in css]) == 1
+        app_of(pilot).theme = LOOKS[1].name
+        await pilot.pause()
+        assert len([css for css in read if "TopLine" in css]) == 2
+
+    drive(finished, act, size=(120, 40))

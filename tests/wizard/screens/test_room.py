@@ -7,10 +7,10 @@ import pytest
 from textual.pilot import Pilot
 
 from rules.judging.room_table import entry_behind, room_table
-from sample_sheets import sample
+from sample_sheets import document, sample
 from tests.support.judging import judged_document
 from wizard.app import BuildSheetApp
-from wizard.screens.room import RoomScreen
+from wizard.screens.room import RoomScreen, limits
 from wizard.widgets.items import Items
 
 Drive = Callable[..., BuildSheetApp]
@@ -103,3 +103,11 @@ def test_an_estimate_comes_before_what_moves_a_pair() -> None:
     judged = judged_document(bare)
     line = next(line for line in room_table(judged).lines if (line.one, line.other) == ("rotor hat", "hub body"))
     assert entry_behind(line, judged) == "hub.body_diameter"
+
+
+def test_where_parts_may_meet_the_limit_is_how_far_they_do() -> None:
+    """A joint's housing may stand in a notch of the plate; its stop is a depth, and no gap less than nought."""
+    lines = room_table(judged_document(document("scree_ox_strength"))).lines
+    told = {limits(line, "inch") for line in lines}
+    assert "good from 1/8 in, stop beyond 3/8 in inside each other" in told
+    assert not [words for words in told if "-" in words]

@@ -4,14 +4,15 @@ import asyncio
 
 import pytest
 from textual.app import App, ComposeResult
+from textual.events import Paste
 
 from wizard.widgets.choice import Choice, meant
 
 SEATS = ("60 deg cone", "90 deg cone", "ball", "flat")
 
 
-def typed(*keys: str, width: int = 78) -> tuple[str | None, str]:
-    """What is chosen after these keys, and the row as it then reads."""
+def typed(*keys: str, width: int = 78, pasted: str = "") -> tuple[str | None, str]:
+    """What is chosen after these keys, and a paste before them; and the row as it then reads."""
 
     class Alone(App[None]):
         def compose(self) -> ComposeResult:
@@ -21,6 +22,8 @@ def typed(*keys: str, width: int = 78) -> tuple[str | None, str]:
         app = Alone()
         async with app.run_test(size=(width, 5)) as pilot:
             app.query_one(Choice).focus()
+            if pasted:
+                app.query_one(Choice).post_message(Paste(pasted))
             await pilot.press(*keys)
             await pilot.pause()
             choice = app.query_one(Choice)
@@ -67,3 +70,17 @@ def test_a_chosen_word_that_just_fits_is_not_cut_for_its_brackets() -> None:
     assert typed("6", "0", "enter", width=11) == ("60 deg cone", "60 deg cone")
     assert typed("6", "0", "enter", width=13) == ("60 deg cone", "[60 deg cone]")
     assert typed("6", "0", "enter", width=10) == ("60 deg cone", "[60 deg c…")
+
+
+def test_what_is_pasted_counts_as_typed() -> None:
+    assert typed(pasted="ball")[0] == "ball"
+    assert typed(pasted="90 deg cone\n")[0] == "90 deg cone"
+    assert typed("enter", pasted="60")[0] == "60 deg cone"
+
+
+@pytest.mark.parametrize("pasted", ["oval", "ball 425 lb", "ball\n425 lb", "\x1b[31mball"])
+def test_what_is_pasted_and_picks_nothing_stands_there_and_is_not_lost(pasted: str) -> None:
+    chosen, row = typed(pasted=pasted)
+    assert chosen is None
+    assert " ".join(pasted.split()).replace("\x1b", "\ufffd") in row
+    assert "= ?" in row

@@ -80,3 +80,10 @@ def test_every_part_of_the_trade_is_judged_by_a_check_of_its_own() -> None:
     assert by_value["upright_below_hub_safety"].check == "upright-below-hub"
     assert by_value["upright_below_hub_safety"].verdict == "stop"
     assert by_value["lower_pivot_bolt_safety"].verdict == "watch"
+
+
+def test_in_a_wide_row_the_case_gives_way_to_the_bar() -> None:
+    far = replace(PARTS[0], case="rock from behind, outboard of middle at full droop and inner lock, held by both arms")
+    line = margin_rows([far], WORDS, 120)[0].line
+    assert line.count("█") + line.count("░") == 12
+    assert line.endswith("…") and len(line) == 120
