@@ -11,6 +11,7 @@ from rules.corner.part import PART, Part, WaitingParts, spindle
 from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
+from rules.measure.closeness import reaches
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import minus, plus, size, times
@@ -40,8 +41,11 @@ def _wait_for(waiting_parts: Collection[str]) -> None:
     "assembly-rotor",
     step="rotor",
     title="Rotor on over flange and stud heads",
-    limits=AtLeast("mm", 0.5, 0.0),
-    source=sources.COMMON_PRACTICE.saying("room for paint and rust"),
+    limits=AtLeast("mm", 0.5, 0.0, other={"wall": (4.0, "mm")}),
+    good="{good} or more, the hat's wall counted as thick as its face",
+    watch="less, but there is room inside a wall of {wall}, the thinnest that is cast; or the flange is not measured",
+    stop="less than that",
+    source=sources.COMMON_PRACTICE.saying("room for paint and rust; how thin a hat's wall is cast"),
 )
 def rotor_goes_on(
     hat_diameter: Mm,
@@ -64,8 +68,10 @@ def rotor_goes_on(
     text = "Inside the hat are {inside}; flange and stud heads are {outside} across."
     if verdict == "good":
         return Judgement(verdict, text, figures=figures)
-    if verdict == "stop" and hub_flange_diameter is None:
-        verdict = "watch"  # only a measured flange can be said not to fit
+    widest = min(hat_diameter - 2 * min(hat_thickness, limits.other["wall"][0]), band_inside)
+    if verdict == "stop" and (hub_flange_diameter is None or reaches(widest, outside)):
+        verdict = "watch"  # only a measured flange can be said not to fit, and no hat's wall is measured
+        text += " Its wall counts as thick as its face."
     change = "Measure both. The rotor must drop on by hand, or another rotor or hub."
     return Judgement(verdict, text, change, figures)
 
