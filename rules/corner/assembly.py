@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable, Mapping
 from functools import lru_cache
 from math import cos, pi, radians, sin
-from typing import Literal
+from typing import Literal, get_args
 
 from rules.corner.part import Part
 from rules.measure.records import dataclass
@@ -11,9 +11,10 @@ from rules.measure.vectors import Vector, cross, plus, times
 from rules.solids.gap import nearer
 from rules.solids.shapes import Cylinder, Rod, Shape, solid
 from rules.solids.space import square_to
-from rules.tables.sockets import SOCKET_LONG, SPANNER_LONG, socket_outside, spanner_outside
+from rules.tables.sockets import SOCKET_LONG, SPANNER_LONG, socket_outside, spanner_outside, thin_socket_outside
 
-Tool = Literal["socket", "spanner", "nothing"]
+Tool = Literal["socket", "thin-walled socket", "spanner", "nothing"]
+BEST_FIRST: tuple[Tool, ...] = get_args(Tool)
 CLEAR = 0.2
 """mm from the face a head sits on to where the tool begins."""
 TOUCH = 0.1
@@ -66,10 +67,12 @@ def fixed(parts: Mapping[str, Part], but: Collection[str], groups: Collection[st
 def reached(head: Head, parts: Collection[Part]) -> tuple[Tool, tuple[str, ...]]:
     """What reaches a head from its free side, and what keeps a socket from it."""
     across = head.across_flats
-    socket = Cylinder(head.at(CLEAR), head.at(head.height + SOCKET_LONG), socket_outside(across) / 2)
-    blocked = in_the_way([socket], parts)
+    ends = head.at(CLEAR), head.at(head.height + SOCKET_LONG)
+    blocked = in_the_way([Cylinder(*ends, socket_outside(across) / 2)], parts)
     if not blocked:
         return "socket", ()
+    if not in_the_way([Cylinder(*ends, thin_socket_outside(across) / 2)], parts):
+        return "thin-walled socket", blocked
     jaw = Cylinder(head.at(CLEAR), head.at(head.height), spanner_outside(across) / 2)
     if in_the_way([jaw], parts):
         return "nothing", blocked

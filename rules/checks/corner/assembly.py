@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping
 from math import cos, sin
 from typing import Annotated
 
-from rules.corner.assembly import COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
+from rules.corner.assembly import BEST_FIRST, COMES_OFF, Head, Tool, fixed, head_of, in_the_way, pushed_in, reached
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.kinds import TURNING
 from rules.corner.part import PART, Part, WaitingParts, spindle
@@ -81,7 +81,7 @@ def rotor_goes_on(
     step="hub",
     title="Hub bolts reached with a tool",
     good="a socket, straight on from behind",
-    watch="a spanner only, or access holes, welded nuts or studs behind a beam",
+    watch="a thin-walled socket or a spanner only, or access holes, welded nuts or studs behind a beam",
     stop="neither, or under a beam without a way in",
     source=TOOLS,
     try_changing=("upright.beam_width",),
@@ -107,7 +107,7 @@ def hub_bolts_reached(
         return _under_the_beam(beam, hub_bolt_access)
     found = [reached(head, standing) for head in heads]
     stuck = [pushed_in(head, length, standing) for head, length in zip(heads, lengths, strict=True)]
-    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
+    tool: Tool = max((tool for tool, _ in found), key=BEST_FIRST.index)
     blocked = _listed({name for _, names in found for name in names} | {name for names in stuck for name in names})
     if tool == "nothing" or any(stuck):
         what = "no socket and no spanner reaches a hub bolt" if tool == "nothing" else "a hub bolt cannot be pushed in"
@@ -117,8 +117,8 @@ def hub_bolts_reached(
             "Move what is in the way, or use studs.",
             rests_on=on_upright,
         )
-    if tool == "spanner":
-        text = f"A hub bolt is reached with a spanner only: {blocked} in the way of a socket."
+    if tool != "socket":
+        text = f"A hub bolt is reached with a {tool} only: {blocked} in the way of a socket."
         return Judgement("watch", text, "Try it on the mock-up, torque wrench included.", rests_on=on_upright)
     return Judgement("good", "A socket reaches every hub bolt from behind the plate.", rests_on=on_upright)
 
@@ -205,7 +205,7 @@ def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
     step="caliper",
     title="Caliper bolts out",
     good="a socket reaches both from inboard",
-    watch="a spanner only, or neither",
+    watch="a thin-walled socket or a spanner only, or neither",
     source=TOOLS.saying("bolts counted as pushed in from inboard"),
 )
 def caliper_bolts_out(
@@ -239,10 +239,10 @@ def caliper_bolts_out(
         for way in (-1, 1)
     ]  # fmt: skip
     found = [reached(head, standing) for head in heads]
-    tool: Tool = max((tool for tool, _ in found), key=("socket", "spanner", "nothing").index)
+    tool: Tool = max((tool for tool, _ in found), key=BEST_FIRST.index)
     if tool != "socket":
         blocked = _listed({name for _, names in found for name in names})
-        reach = "only a spanner reaches" if tool == "spanner" else "no tool reaches"
+        reach = "no tool reaches" if tool == "nothing" else f"only a {tool} reaches"
         text = f"From inboard {reach} a caliper bolt: {blocked} in the way."
         return Judgement("watch", text, "Find on the mock-up how the caliper comes off, or turn its bolts round.")
     sockets = [
