@@ -257,7 +257,7 @@ THROUGH = (0.7, 1.4)
 
 
 @check(
-    "bracket-weld-across-bracket",
+    "caliper-bracket-weld-across",
     step="weld_caliper_bracket",
     title="Bracket weld and the way of the bracket",
     good="from the run on one face to that on the other is in and out, as the bracket's faces lie",

@@ -104,10 +104,10 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"weld_upper.form": "full bevel", "weld_upper.leg": None}, "upper-bevel-and-leg", "does not apply"),
     (SCREE, {}, "steering-arm-bevel-and-leg", "good"),
     # The bracket is 5/8 in thick and its runs 5/8 in apart; ears 4 in apart are two parts.
-    (SCREE, {"weld_caliper_bracket.apart_lies": "fore and aft"}, "bracket-weld-across-bracket", "watch"),
-    (SCREE, {}, "bracket-weld-across-bracket", "good"),
+    (SCREE, {"weld_caliper_bracket.apart_lies": "fore and aft"}, "caliper-bracket-weld-across", "watch"),
+    (SCREE, {}, "caliper-bracket-weld-across", "good"),
     (SCREE, {"weld_caliper_bracket.apart": "4 in", "weld_caliper_bracket.apart_lies": "up and down"},
-     "bracket-weld-across-bracket", "does not apply"),
+     "caliper-bracket-weld-across", "does not apply"),
     (SCREE, {"joint_angles.tie_rod_inner_bolt": "along the rack"}, "inner-joint-suits-linkage", "watch"),
     (SCREE, {"joint_angles.tie_rod_inner_bolt": "fore and aft"}, "inner-joint-suits-linkage", "good"),
     (MOVING, {}, "inner-joint-suits-linkage", "good"),
