@@ -8,6 +8,7 @@ from rules.checks.agreement import (
     beam_walls,
     caliper_place,
     fasteners,
+    in_words,
     metals,
     same_figure,
     small_sizes,
@@ -118,6 +119,7 @@ MODULES: Mapping[ModuleType, Group] = {
     weld_place: "fit",
     beam_walls: "fit",
     metals: "fit",
+    in_words: "fit",
     plate_entries: "fit",
     brake_entries: "fit",
 }

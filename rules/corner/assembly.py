@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterable, Mapping
 from functools import lru_cache
 from math import cos, dist, pi, radians, sin
-from typing import Literal
+from typing import Literal, get_args
 
 from rules.corner.part import Part
 from rules.measure.records import dataclass
@@ -11,9 +11,10 @@ from rules.measure.vectors import Vector, cross, plus, times
 from rules.solids.gap import Solid, deeper
 from rules.solids.shapes import Cylinder, Rod, Shape, solid
 from rules.solids.space import square_to
-from rules.tables.sockets import SOCKET_LONG, SPANNER_LONG, socket_outside, spanner_outside
+from rules.tables.sockets import SOCKET_LONG, SPANNER_LONG, socket_outside, spanner_outside, thin_socket_outside
 
-Tool = Literal["socket", "spanner", "nothing"]
+Tool = Literal["socket", "thin-walled socket", "spanner", "nothing"]
+BEST_FIRST: tuple[Tool, ...] = get_args(Tool)
 CLEAR = 0.2
 """mm from the face a head sits on to where the tool begins."""
 TOUCH = 0.1
@@ -81,9 +82,11 @@ def fixed(parts: Mapping[str, Part], but: Collection[str], groups: Collection[st
 
 def reached(head: Head, parts: Collection[Part]) -> Tool:
     """What reaches a head from its free side."""
-    if is_free([_socket(head)], parts):
-        return "socket"
     across = head.across_flats
+    if is_free([_socket(head, socket_outside(across))], parts):
+        return "socket"
+    if is_free([_socket(head, thin_socket_outside(across))], parts):
+        return "thin-walled socket"
     jaw = Cylinder(head.at(CLEAR), head.at(head.height), spanner_outside(across) / 2)
     if not is_free([jaw], parts):
         return "nothing"
@@ -100,11 +103,11 @@ def reached(head: Head, parts: Collection[Part]) -> Tool:
 
 def in_a_sockets_way(head: Head, parts: Collection[Part]) -> tuple[str, ...]:
     """What keeps a socket from a head."""
-    return in_the_way([_socket(head)], parts)
+    return in_the_way([_socket(head, socket_outside(head.across_flats))], parts)
 
 
-def _socket(head: Head) -> Cylinder:
-    return Cylinder(head.at(CLEAR), head.at(head.height + SOCKET_LONG), socket_outside(head.across_flats) / 2)
+def _socket(head: Head, outside: float) -> Cylinder:
+    return Cylinder(head.at(CLEAR), head.at(head.height + SOCKET_LONG), outside / 2)
 
 
 def pushed_in(head: Head, length: float, parts: Collection[Part]) -> tuple[str, ...]:

@@ -15,6 +15,7 @@ from rules.sheet.wheel import NutSeat
 from rules.strength.threads import stress_area
 from rules.tables import sources
 from rules.tables.bolt_grades import WEAK
+from rules.tables.sold_threads import is_sold, sold_with
 from rules.values.strength.bolts import SOFTEST, read_grade
 
 CARRIED = AtLeast("mm2/kg", 0.55, 0.4, other={"thinnest": (9.4, "mm")})
@@ -243,3 +244,61 @@ def side_and_shear(which_side: JointSide | None, which_shear: Shear | None, whic
         f"The {which} pivot bolt is said to be held on both sides, and its lug or stud to stand {which_side}.",
         "Put down single shear if there is one lug only; else empty the side.",
     )
+
+
+@check(
+    "{called}-thread-sold",
+    step="{table}",
+    title="Thread of the {said}",
+    good="a diameter and pitch that bolts are sold with",
+    watch="another, and not confirmed",
+    source=(
+        sources.ISO_262,
+        sources.ASME_B1_1.saying("UNC and UNF"),
+        sources.COMMON_PRACTICE.saying("tie-rod ends have others besides"),
+    ),
+    each=(
+        {"called": "wheel-stud", "said": "wheel studs", "table": "hub", "cut": "hub", "thread": "stud_thread"},
+        {"called": "hub-bolt", "said": "hub bolts", "table": "hub", "cut": "hub", "thread": "mount_bolt_thread"},
+        {
+            "called": "upper-pivot",
+            "said": "upper pivot bolt",
+            "table": "bolts",
+            "cut": "bolts",
+            "thread": "upper_thread",
+        },
+        {
+            "called": "lower-pivot",
+            "said": "lower pivot bolt",
+            "table": "bolts",
+            "cut": "bolts",
+            "thread": "lower_thread",
+        },
+        {
+            "called": "caliper-bolt",
+            "said": "caliper bolts",
+            "table": "bolts",
+            "cut": "bolts",
+            "thread": "caliper_thread",
+        },
+        {
+            "called": "tie-rod-end",
+            "said": "tie rod's ends",
+            "table": "steering",
+            "cut": "steering",
+            "thread": "tie_rod_thread",
+        },
+    ),
+)
+def thread_sold(cut_thread: Thread | None, confirmed: Confirmed, cut: str, thread: str) -> Judgement:
+    """A pitch nobody sells with that diameter: the gauge was read on the wrong blade, and no nut goes on."""
+    if cut_thread is None:
+        raise DoesNotApply("the thread is not entered")
+    text = f"The {{said}}: {cut_thread.text}"
+    if is_sold(cut_thread):
+        return Judgement("good", f"{text}, a thread that bolts are sold with.")
+    sold = sold_with(cut_thread)
+    text += (
+        f", and bolts of that diameter are sold with {sold}." if sold else ", and bolts of that diameter are not sold."
+    )
+    return odd(text, f"{cut}.{thread}", confirmed)

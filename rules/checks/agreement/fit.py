@@ -1,8 +1,8 @@
 """Do the entries of the bought parts agree: tyre, wheel, rotor, caliper, hub."""
 
-from math import pi
+from math import inf, pi
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -222,6 +222,49 @@ def inside_bolt_circle(
     if verdict == "watch":
         return odd(text, f"{part}.{hole}", confirmed, figures)
     return Judgement("stop", f"{text} That cannot be.", "Measure both again.", figures)
+
+
+OF_ITS_STYLE = Limits(
+    other={"thinnest": (7.0, "mm"), "solid": (16.5, "mm"), "vented": (15.5, "mm"),
+           "cheek": (0.42, "1"), "half": (0.5, "1")}
+)  # fmt: skip
+"""thinnest, solid: a solid rotor of a car. vented: the thinnest with vanes. cheek, half: one plate of it over the whole: usual,
+and the most there can be. Common practice, no source."""
+
+
+@check(
+    "rotor-like-its-style",
+    step="rotor",
+    title="Rotor's style and thickness",
+    limits=OF_ITS_STYLE,
+    good="solid {thinnest} to {solid} thick, vented {vented} or more; one plate of a vented one up to {cheek} of it",
+    watch="beyond, and its thickness not confirmed",
+    stop="one plate said to be more than {half} of the two",
+    source=PRACTICE,
+    grade="common practice",
+)
+def rotor_like_its_style(
+    rotor_thickness: Mm,
+    style: RotorStyle,
+    finished_thickness: Mm | None,
+    confirmed: Confirmed,
+    limits: Limits,
+) -> Judgement:
+    """How thick a rotor is against how it is made: two plates with vanes between take more than one, and one takes less."""
+    ends = {end: figure for end, (figure, _unit) in limits.other.items()}
+    text = f"The rotor is entered as {style}, and is {{rotor_thickness}} thick"
+    low, high = (ends["thinnest"], ends["solid"]) if style == "solid" else (ends["vented"], inf)
+    if not within(rotor_thickness, low, high):
+        return odd(f"{text}: few are.", "rotor.thickness", confirmed)
+    if style == "cut to one plate" and finished_thickness is not None:
+        text, share = f"{text}; the plate that is kept, {{finished_thickness}}", finished_thickness / rotor_thickness
+        if more_than(share, ends["half"]):
+            return impossible(f"{text}. Each of its two plates is less than half, for there are vanes between.")
+        if more_than(share, ends["cheek"]):
+            return odd(
+                f"{text}: that leaves little for vanes and the other plate.", "rotor.finished_thickness", confirmed
+            )
+    return Judgement("good", f"{text}.")
 
 
 @check(

@@ -17,6 +17,8 @@ LENGTHS = (
     T("centre-of-gravity-above-wheel-centre", "Centre of gravity and wheel centre", "job.centre_of_gravity_height",
       "design_tyre_diameter", usual=(0.5, 0.99), never=(0.4, inf), other_called="the diameter of the tyre",
       why="a car's centre of gravity lies above its wheel centres, at half of that, and seldom above its tyres"),
+    T("centre-of-gravity-and-track", "Centre of gravity and track", "job.centre_of_gravity_height", "job.track",
+      usual=(0.29, 0.55), why="a loaded car's centre of gravity lies at three to five tenths of its track"),
     T("pivots-suit-wheel", "Pivot spacing and wheel", "pivots.spacing", "wheel.diameter",
       usual=(0.5, 0.98), why="the two pivots stand in the wheel, or one of them just above the tyre"),
     T("spindle-between-pivots", "Wheel centre between the pivots", "pivots.lower_below_spindle", "pivots.spacing",

@@ -11,6 +11,7 @@ from rules.graph.results import Judgement
 from rules.measure.closeness import more_than
 from rules.measure.units import Mm, Rad, Ratio
 from rules.measure.vectors import minus, plus, size, times
+from rules.motion.kinds import LinkageKind, TieRodInnerBolt
 from rules.motion.points import Hinge, UprightPoints
 from rules.motion.shock import Shock
 from rules.sheet import FIELDS
@@ -376,3 +377,25 @@ def _lies(
         return odd(f"{text}.", f"loads.{key}", confirmed, figures)
     change = "Empty the angle, and the places count; or measure both again."
     return Judgement("stop", f"{text}. One rod or arm lies in one way only.", change, figures)
+
+
+@check(
+    "inner-joint-suits-linkage",
+    step="joint_angles",
+    title="Tie rod's inner joint and the linkage",
+    good="a ball on a shank along the rack is a rack's own; a relay rod and one rod across have bolts",
+    watch="a shank along the rack where there is none, and it is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+)
+def inner_joint_suits_linkage(
+    tie_rod_inner_bolt: TieRodInnerBolt | None, linkage: LinkageKind | None, confirmed: Confirmed
+) -> Judgement:
+    """How the inner joint is held says which way it tilts freely; along the rack it lies in line with the tie rod."""
+    if tie_rod_inner_bolt is None or linkage is None:
+        bounds = {"steering.linkage": linkage}
+        raise not_compared("linkage and inner joint are not both entered", tie_rod_inner_bolt, bounds)
+    text = f"The linkage is entered as {linkage}, and the tie rod's inner joint as held {tie_rod_inner_bolt}"
+    if linkage == "rack" or tie_rod_inner_bolt != "along the rack":
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}: it has no rack.", "joint_angles.tie_rod_inner_bolt", confirmed)

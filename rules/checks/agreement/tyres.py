@@ -1,5 +1,7 @@
 """Do the entries of the tyres agree, with each other and with the wheel."""
 
+import re
+
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied_to_size
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
@@ -140,21 +142,29 @@ def speed_symbol_agrees(speed_symbol: str | None, smallest: TyreMark | None, lar
     return Judgement("stop", text, "Read the sidewall again, and leave the entry empty where the mark carries it.")
 
 
+NOT_A_CARS = {
+    "ST": "stands for a trailer's tyre, which is not made to steer or to take a car's side force.",
+    "T": "stands for a temporary spare, which is made to bring a car home slowly.",
+}
+"""Letters before the size, and what they say. From memory of the sizes' own standard; common practice."""
+
+
 @check(
     "tyre-for-a-car",
     step="tyre",
     title="Tyres for a wheel that steers",
-    good="neither mark is a trailer tyre's",
-    stop="one begins with ST",
+    good="neither mark is a trailer tyre's or a temporary spare's",
+    stop="one begins with ST or T",
     source=sources.COMMON_PRACTICE.saying(
-        "ST in a size mark is for trailers only: made to follow, not to steer or brake a car"
+        "ST in a size mark is for trailers only: made to follow, not to steer or brake a car; T is a temporary spare"
     ),
     grade="common practice",
 )
 def tyre_for_a_car(smallest: TyreMark, largest: TyreMark) -> Judgement:
-    """The letters before the size: P and LT are car and light-truck tyres, ST is a trailer's."""
-    trailer = sorted({mark.text for mark in (smallest, largest) if mark.text.upper().startswith("ST")})
-    if not trailer:
-        return Judgement("good", "Neither size mark is a trailer tyre's.")
-    text = f"{' and '.join(trailer)}: ST stands for a trailer's tyre, which is not made to steer or to take a car's side force."
-    return Judgement("stop", text, "A P or LT tyre, or one without letters before its size.")
+    """The letters before the size: P and LT are car and light-truck tyres, ST is a trailer's, T a temporary spare's."""
+    for letters, said in NOT_A_CARS.items():
+        marked = sorted({mark.text for mark in (smallest, largest) if re.match(rf"{letters}\s?\d", mark.text.upper())})
+        if marked:
+            text = f"{' and '.join(marked)}: {letters} {said}"
+            return Judgement("stop", text, "A P or LT tyre, or one without letters before its size.")
+    return Judgement("good", "Neither size mark is a trailer tyre's or a temporary spare's.")

@@ -6,11 +6,13 @@ from rules.checks.agreement.tie import PRACTICE, not_compared, odd
 from rules.graph.bands import Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import within
 from rules.measure.units import Mm
 from rules.motion.kinds import OuterPivotBolt
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.pivots import Shear
 from rules.sheet.welds import Way, WeldForm
+from rules.tables import sources
 
 
 @check(
@@ -241,3 +243,58 @@ def leg_suits_metal(
     if limits.verdict(weld_which_leg / thinner) == "good":
         return Judgement("good", f"{text}: they agree.", figures=figures)
     return odd(f"{text}: a leg is a half of it to nearly all.", f"weld_{which}.leg", confirmed, figures)
+
+
+@check(
+    "{which}-bevel-and-leg",
+    step="weld_{which}",
+    title="{called} form and leg",
+    good="a fillet has a leg, a full bevel none",
+    watch="a full bevel with the leg of a fillet, and it is not confirmed",
+    source=PRACTICE,
+    grade="common practice",
+    each=WELDS_CALLED,
+)
+def bevel_and_leg(
+    weld_which_form: WeldForm | None, weld_which_leg: Mm | None, confirmed: Confirmed, which: str
+) -> Judgement:
+    """A weld through the whole thickness is judged as strong as the part: said of a fillet, it hides what the fillet bears."""
+    if weld_which_form is None or weld_which_leg is None:
+        raise not_compared("form and leg are not both entered", weld_which_leg, {f"weld_{which}.form": weld_which_form})
+    text = f"The weld is a {weld_which_form}, and a leg of {{weld_which_leg}} is entered"
+    if weld_which_form != "full bevel":
+        return Judgement("good", f"{text}.")
+    text += ": fillets have legs, and only a bevel through the whole thickness is as strong as the part."
+    return odd(text, f"weld_{which}.leg", confirmed)
+
+
+THROUGH = (0.7, 1.4)
+"""How far apart two runs are over the thickness of a part, within which they lie on its two faces."""
+
+
+@check(
+    "caliper-bracket-weld-across",
+    step="weld_caliper_bracket",
+    title="Bracket weld and the way of the bracket",
+    good="from the run on one face to that on the other is in and out, as the bracket's faces lie",
+    watch="it is another way, and not confirmed",
+    source=sources.GEOMETRY.saying("the caliper's bolts go through the bracket along the wheel's axis"),
+    grade="common practice",
+)
+def bracket_weld_across_bracket(
+    weld_caliper_bracket_form: WeldForm | None,
+    weld_caliper_bracket_apart: Mm | None,
+    weld_caliper_bracket_thickness_one: Mm | None,
+    weld_caliper_bracket_apart_lies: Way | None,
+    confirmed: Confirmed,
+) -> Judgement:
+    """A bracket that stands beside the rotor has its two faces outboard and inboard, and a run on each of them."""
+    apart, thick, lies = weld_caliper_bracket_apart, weld_caliper_bracket_thickness_one, weld_caliper_bracket_apart_lies
+    if weld_caliper_bracket_form != "fillet on both sides" or apart is None or not thick or lies is None:
+        raise DoesNotApply("the bracket's weld is of another form, or its runs are not all entered")
+    if not within(apart / thick, *THROUGH):
+        raise DoesNotApply("the runs do not lie on the two faces of one bracket")
+    text = f"The bracket's two runs lie on its two faces, and from one to the other it is {lies}"
+    if lies == "in and out":
+        return Judgement("good", f"{text}, as its faces lie.")
+    return odd(f"{text}; its faces lie outboard and inboard.", "weld_caliper_bracket.apart_lies", confirmed)

@@ -5,6 +5,7 @@ from math import cos, sin
 from typing import Annotated
 
 from rules.corner.assembly import (
+    BEST_FIRST,
     COMES_OFF,
     Head,
     Tool,
@@ -21,6 +22,7 @@ from rules.corner.part import PART, Part, WaitingParts, spindle
 from rules.graph.bands import AtLeast, at_least
 from rules.graph.declare import Every, check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
+from rules.measure.closeness import reaches
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.said import Figures, sided
 from rules.measure.units import Mm, Rad
@@ -51,8 +53,11 @@ def _wait_for(waiting_parts: Collection[str]) -> None:
     "assembly-rotor",
     step="rotor",
     title="Rotor on over flange and stud heads",
-    limits=AtLeast("mm", 0.5, 0.0),
-    source=sources.COMMON_PRACTICE.saying("room for paint and rust"),
+    limits=AtLeast("mm", 0.5, 0.0, other={"wall": (4.0, "mm")}),
+    good="{good} or more, the hat's wall counted as thick as its face",
+    watch="less, but there is room inside a wall of {wall}, the thinnest that is cast; or the flange is not measured",
+    stop="less than that",
+    source=sources.COMMON_PRACTICE.saying("room for paint and rust; how thin a hat's wall is cast"),
 )
 def rotor_goes_on(
     hat_diameter: Mm,
@@ -75,8 +80,10 @@ def rotor_goes_on(
     text = "Inside the hat are {inside}; flange and stud heads are {outside} across."
     if verdict == "good":
         return Judgement(verdict, text, figures=figures)
-    if verdict == "stop" and hub_flange_diameter is None:
-        verdict = "watch"  # only a measured flange can be said not to fit
+    widest = min(hat_diameter - 2 * min(hat_thickness, limits.other["wall"][0]), band_inside)
+    if verdict == "stop" and (hub_flange_diameter is None or reaches(widest, outside)):
+        verdict = "watch"  # only a measured flange can be said not to fit, and no hat's wall is measured
+        text += " Its wall counts as thick as its face."
     change = "Measure both. The rotor must drop on by hand, or another rotor or hub."
     return Judgement(verdict, text, change, figures)
 
@@ -86,7 +93,7 @@ def rotor_goes_on(
     step="hub",
     title="Hub bolts reached with a tool",
     good="a socket, straight on from behind",
-    watch="a spanner only, or access holes, welded nuts or studs behind a beam",
+    watch="a thin-walled socket or a spanner only, or access holes, welded nuts or studs behind a beam",
     stop="neither, or under a beam without a way in",
     source=TOOLS,
     try_changing=("upright.beam_width",),
@@ -122,8 +129,8 @@ def hub_bolts_reached(
             "Move what is in the way, or use studs.",
             rests_on=on_upright,
         )
-    if tool == "spanner":
-        text = f"A hub bolt is reached with a spanner only: {blocked} in the way of a socket."
+    if tool != "socket":
+        text = f"A hub bolt is reached with a {tool} only: {blocked} in the way of a socket."
         return Judgement("watch", text, "Try it on the mock-up, torque wrench included.", rests_on=on_upright)
     return Judgement("good", "A socket reaches every hub bolt from behind the plate.", rests_on=on_upright)
 
@@ -134,7 +141,7 @@ def _names(parts: Mapping[str, Part], *groups: str) -> tuple[str, ...]:
 
 
 def _worst(tools: Iterable[Tool]) -> Tool:
-    return max(tools, key=("socket", "spanner", "nothing").index)
+    return max(tools, key=BEST_FIRST.index)
 
 
 def _as_bar(head: Head) -> Cylinder:
@@ -216,7 +223,7 @@ def _stud_nut_turned(nut: Head, standing: list[Part]) -> Judgement:
     step="caliper",
     title="Caliper bolts out",
     good="a socket reaches both from inboard",
-    watch="a spanner only, or neither",
+    watch="a thin-walled socket or a spanner only, or neither",
     source=TOOLS.saying("bolts counted as pushed in from inboard"),
     heavy=True,
 )
@@ -253,7 +260,7 @@ def caliper_bolts_out(
     tool = _worst(reached(head, standing) for head in heads)
     if tool != "socket":
         blocked = _listed({name for head in heads for name in in_a_sockets_way(head, standing)})
-        reach = "only a spanner reaches" if tool == "spanner" else "no tool reaches"
+        reach = "no tool reaches" if tool == "nothing" else f"only a {tool} reaches"
         text = f"From inboard {reach} a caliper bolt: {blocked} in the way."
         return Judgement("watch", text, "Find on the mock-up how the caliper comes off, or turn its bolts round.")
     rim = fixed(every_part, (), ("wheel",))

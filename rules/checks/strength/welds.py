@@ -1,5 +1,6 @@
 """Are the welds right: size, length, strength, filler and preheat, and what is welded, the same of each."""
 
+import re
 from collections.abc import Iterator
 
 from rules.checks.strength.parts import SHOWN, WATCH, Holds, one_line
@@ -23,6 +24,16 @@ HEAVY_CHROMOLY = 6.0
 """mm: over this every source wants preheat."""
 THICK_MILD = 0.75 * 25.4
 """mm: up to this no preheat is asked of mild steel (AWS D1.1, from memory)."""
+LEAST_HEAVY = 150.0
+"""°C: the least that any source wants for 4130 over HEAVY_CHROMOLY."""
+READING = 5.0
+"""°C that a crayon, or 300 °F in place of 150 °C, is short of it."""
+NO_PREHEAT = 400.0
+"""°C: no steel is warmed so far for welding; it is a slip, or a heat treatment. Common practice, no source."""
+_TEMPERATURE = re.compile(
+    r"(\d{1,4})(?:\s*(?:to|and|[-–])\s*(\d{1,4}))?\s*(?:°|deg(?:rees)?\b)?\s*([fc])\b", re.IGNORECASE
+)
+_NO_HEAT = re.compile(r"\s*(?:none|nil|no|not|cold|without)\b", re.IGNORECASE)
 LONG_IN_LEGS = 100.0
 FEW_HITS = 10_000.0
 """Hits to a crack, fewer of which are told: a hard hit a minute, in a few weeks of days off road. Common practice, no source."""
@@ -173,10 +184,11 @@ def _hits(number: float) -> str:
     "{which}-weld-filler",
     step="weld_{which}",
     title="{Part}: filler and preheat",
-    limits=Limits(other={"thick": (THICK_MILD, "mm"), "thin": (THIN_CHROMOLY, "mm")}),
+    limits=Limits(other={"thick": (THICK_MILD, "mm"), "thin": (THIN_CHROMOLY, "mm"), "heavy": (HEAVY_CHROMOLY, "mm")}),
     good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
     watch="sources differ, or nobody publishes for this metal or filler",
-    stop="chromoly with a cellulose electrode or with rod of its own kind; a filler the process cannot use",
+    stop="chromoly with a cellulose electrode or with rod of its own kind, or over {heavy} with less preheat than any "
+    "source asks; a filler the process cannot use; more preheat than any weld is given",
     source=sources.COMMON_PRACTICE.saying(
         "a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums; they differ"
     ),
@@ -191,6 +203,10 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
         made_for = " or ".join(ELECTRODES[filler].processes)
         text = f"{filler.upper()} is made for {made_for}, and the process is {process}."
         return Judgement("stop", text, "Put right whichever of the two is a slip.")
+    temperature = preheat_in_words(given(weld, "preheat") or "")
+    if temperature is not None and temperature[1] > NO_PREHEAT:
+        text = f"No weld is warmed so far beforehand. {_preheat_written(weld)}"
+        return Judgement("stop", text, "Put right the figure, or its unit: what the filler maker says for this metal.")
     if metal == "4130":
         return _chromoly(weld)
     if metal == "other" or filler == "other" or filler == "4130 rod":
@@ -214,6 +230,20 @@ def _preheat_written(weld: WeldQuestions) -> str:
     return f"You wrote: “{preheat.replace('{', '(').replace('}', ')').replace('|', '/')}”."
 
 
+def preheat_in_words(text: str) -> tuple[float, float] | None:
+    """The lowest and the highest temperature, °C, that a text about preheat names; None where it names none. "None" is 20.
+
+    >>> preheat_in_words("300 to 400 F, by crayon"), preheat_in_words("none"), preheat_in_words("as the maker says")
+    ((148.9, 204.4), (20.0, 20.0), None)
+    """
+    found = []
+    for low, high, scale in _TEMPERATURE.findall(text):
+        found += [float(one) if scale in "cC" else round((float(one) - 32) / 1.8, 1) for one in (low, high) if one]
+    if not found and _NO_HEAT.match(text):
+        found = [20.0]
+    return (min(found), max(found)) if found else None
+
+
 def _thicker(weld: WeldQuestions) -> float:
     need(weld, "thickness_one", "thickness_two")
     return max(weld.thickness_one, weld.thickness_two)
@@ -234,6 +264,14 @@ def _chromoly(weld: WeldQuestions) -> Judgement:
             "TIG with ER80S-D2 or ER70S-2.",
         )
     thick = _thicker(weld)
+    temperature = preheat_in_words(given(weld, "preheat") or "")
+    if more_than(thick, HEAVY_CHROMOLY) and temperature is not None and temperature[1] < LEAST_HEAVY - READING:
+        text = (
+            "4130 of {thick} is to be welded with less heat in it than any source asks, [300 °F | 150 °C]: it cracks beside the "
+            "weld, and a day later."
+        )
+        change = "Preheat by the filler maker's data, measured with a crayon, and let it cool slowly."
+        return Judgement("stop", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
     doubts = [
         *_filler_doubts(process, filler),
         *(_preheat_doubts(thick, weld) if more_than(thick, THIN_CHROMOLY) else ()),

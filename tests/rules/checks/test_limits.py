@@ -151,10 +151,10 @@ upper-weld-length: shortest 4; long 100
 lower-weld-length: shortest 4; long 100
 steering-arm-weld-length: shortest 4; long 100
 caliper-bracket-weld-length: shortest 4; long 100
-upper-weld-filler: thick 19.05; thin 3.048
-lower-weld-filler: thick 19.05; thin 3.048
-steering-arm-weld-filler: thick 19.05; thin 3.048
-caliper-bracket-weld-filler: thick 19.05; thin 3.048
+upper-weld-filler: thick 19.05; thin 3.048; heavy 6
+lower-weld-filler: thick 19.05; thin 3.048; heavy 6
+steering-arm-weld-filler: thick 19.05; thin 3.048; heavy 6
+caliper-bracket-weld-filler: thick 19.05; thin 3.048; heavy 6
 bolt-grade: sae 5; iso 8.8
 what-gives-first: tie 0.1
 wheel-studs-size: thinnest 9.4

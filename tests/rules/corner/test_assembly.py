@@ -12,6 +12,8 @@ from rules.judging.judge import Finding
 from rules.measure.outline import Outline
 from rules.motion.points import UprightPoints
 from rules.solids.shapes import Ball, Cylinder, block
+from sample_sheets import document
+from tests.support.judging import judged_document
 
 UPRIGHT = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
 X, Y, Z = (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), (0.0, 0.0, 1.0)
@@ -24,9 +26,12 @@ def bar(name: str, x: float, reach: float = 5.0) -> Part:
     return Part(name, "upright", (Ball((x, 30.0, 0.0), reach),))
 
 
-@pytest.mark.parametrize(("x", "tool"), [(18.3, "socket"), (18.0, "spanner")])
+@pytest.mark.parametrize(
+    ("x", "tool"), [(18.3, "socket"), (18.0, "thin-walled socket"), (17.2, "thin-walled socket"), (17.0, "spanner")]
+)
 def test_a_socket_needs_its_own_outside_diameter(x: float, tool: str) -> None:
-    """The ball's nearest place is 13.3 or 13.0 from the axis; the socket's outside 13.2. 0.1 counts as touching."""
+    """The ball's nearest place is x less 5 from the axis; a socket's outside 13.2, a thin-walled one's 1.2 x 9 + 1.35 = 12.15.
+    0.1 counts as touching."""
     assert reached(M12, [bar("lug", x)]) == tool
 
 
@@ -105,10 +110,10 @@ FindingWith = Callable[[str, Mapping[str, object]], Finding]
 
 
 @pytest.mark.parametrize(
-    ("flange", "verdict"), [("162 mm", "good"), ("162.1 mm", "watch"), ("163 mm", "watch"), ("163.1 mm", "stop")]
+    ("flange", "verdict"), [("162 mm", "good"), ("162.1 mm", "watch"), ("167 mm", "watch"), ("167.1 mm", "stop")]
 )
 def test_the_rotor_drops_on_over_the_flange(finding: FindingWith, flange: str, verdict: str) -> None:
-    """Hat 175 across and 6 thick: 163 inside; half a mm all round is 162."""
+    """Hat 175 across and 6 thick: 163 inside; half a mm all round is 162. A wall of 4, which nobody measured, leaves 167."""
     assert finding("assembly-rotor", {"hub.flange_diameter": flange}).verdict == verdict
 
 
@@ -137,3 +142,12 @@ def test_hub_bolts_under_a_beam_want_a_way_in() -> None:
     closed = _under_the_beam("box", None)
     assert closed.verdict == "stop" and "access holes" in closed.change and "studs" in closed.change
     assert _under_the_beam("box", "access holes").verdict == "watch"
+
+
+def test_what_a_thin_walled_socket_reaches_is_no_stop() -> None:
+    """Hub bolts 4.7 in apart beside a beam 3.5 in wide: 0.6 in, 15.24 mm, from a bolt's middle to the beam's side. The hexagon is
+    7/8 in, 22.2 mm: an ordinary socket takes 1.3 x 11.11 + 1.5 = 15.9, a thin-walled one 1.2 x 11.11 + 1.35 = 14.7."""
+    entries = document("scree_ox_strength")
+    entries["upright"]["beam_width"] = "3.5 in"
+    found = next(one for one in judged_document(entries).findings if one.check == "assembly-hub-bolts")
+    assert found.verdict == "watch" and "thin-walled socket only" in found.text

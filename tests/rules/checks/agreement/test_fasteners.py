@@ -74,6 +74,43 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (SCREE, {"arms.lower_tube": "1.75 in"}, "lower-tube-between-lugs", "watch"),
     (SCREE, {"arms.lower_tube": "1.7 in"}, "lower-tube-between-lugs", "good"),
     (WREN, {"tyre.smallest": "ST205/75R15 107M", "tyre.largest": "ST205/75R15 107M"}, "tyre-for-a-car", "stop"),
+    (NEWT, {"tyre.smallest": "T135/80D13 86M"}, "tyre-for-a-car", "stop"),  # a spare to get home on
+    # A gauge read on the next blade: M12 is sold with 1.75, 1.5 and 1.25 mm, 1/2 in with 13 and 20 threads an inch.
+    (NEWT, {"hub.stud_thread": "12 x 1 mm"}, "wheel-stud-thread-sold", "watch"),
+    (NEWT, {"hub.stud_thread": "12 x 1.25 mm"}, "wheel-stud-thread-sold", "good"),
+    (WREN, {"hub.mount_bolt_thread": "1/2-18"}, "hub-bolt-thread-sold", "watch"),
+    (WREN, {"hub.mount_bolt_thread": "1/2-13"}, "hub-bolt-thread-sold", "good"),
+    (SCREE, {"bolts.upper_thread": "18 x 1 mm"}, "upper-pivot-thread-sold", "watch"),
+    (SCREE, {"bolts.upper_thread": "18 x 1.5 mm"}, "upper-pivot-thread-sold", "good"),
+    (SCREE, {"bolts.lower_thread": "19 x 1.5 mm"}, "lower-pivot-thread-sold", "watch"),  # M19 is sold by nobody
+    (SCREE, {"bolts.caliper_thread": "12 x 1.75 mm"}, "caliper-bolt-thread-sold", "good"),
+    (SCREE, {"steering.tie_rod_thread": "11/16-18"}, "tie-rod-end-thread-sold", "good"),  # sleeves of light trucks
+    (SCREE, {"steering.tie_rod_thread": "5/8-16"}, "tie-rod-end-thread-sold", "watch"),
+    # A solid rotor of a car is 7 to 16 mm thick, one with vanes 16 or more; one plate of two is less than half of both.
+    (NEWT, {"rotor.style": "vented"}, "rotor-like-its-style", "watch"),
+    (NEWT, {"rotor.thickness": "6.5 mm"}, "rotor-like-its-style", "watch"),
+    (NEWT, {"rotor.thickness": "16 mm"}, "rotor-like-its-style", "good"),
+    (NEWT, {"rotor.thickness": "17 mm"}, "rotor-like-its-style", "watch"),
+    (WREN, {"rotor.style": "solid"}, "rotor-like-its-style", "watch"),
+    (WREN, {"rotor.thickness": "16 mm"}, "rotor-like-its-style", "good"),
+    (WREN, {"rotor.thickness": "20 mm", "rotor.style": "cut to one plate", "rotor.finished_thickness": "8 mm"},
+     "rotor-like-its-style", "good"),
+    (WREN, {"rotor.thickness": "20 mm", "rotor.style": "cut to one plate", "rotor.finished_thickness": "9 mm"},
+     "rotor-like-its-style", "watch"),
+    (WREN, {"rotor.thickness": "20 mm", "rotor.style": "cut to one plate", "rotor.finished_thickness": "11 mm"},
+     "rotor-like-its-style", "stop"),
+    # A leg of 1/2 in is entered with each weld: a full bevel has none.
+    (SCREE, {"weld_caliper_bracket.form": "full bevel"}, "caliper-bracket-bevel-and-leg", "watch"),
+    (SCREE, {"weld_upper.form": "full bevel", "weld_upper.leg": None}, "upper-bevel-and-leg", "does not apply"),
+    (SCREE, {}, "steering-arm-bevel-and-leg", "good"),
+    # The bracket is 5/8 in thick and its runs 5/8 in apart; ears 4 in apart are two parts.
+    (SCREE, {"weld_caliper_bracket.apart_lies": "fore and aft"}, "caliper-bracket-weld-across", "watch"),
+    (SCREE, {}, "caliper-bracket-weld-across", "good"),
+    (SCREE, {"weld_caliper_bracket.apart": "4 in", "weld_caliper_bracket.apart_lies": "up and down"},
+     "caliper-bracket-weld-across", "does not apply"),
+    (SCREE, {"joint_angles.tie_rod_inner_bolt": "along the rack"}, "inner-joint-suits-linkage", "watch"),
+    (SCREE, {"joint_angles.tie_rod_inner_bolt": "fore and aft"}, "inner-joint-suits-linkage", "good"),
+    (MOVING, {}, "inner-joint-suits-linkage", "good"),
     # The lower arm is 15 in long: legs 2 in apart are 0.13 of it, 4 in 0.27.
     (MOVING, {"arms.lower_front_ahead": "1 in", "arms.lower_rear_ahead": "-1 in"}, "lower-arm-base", "stop"),
     (MOVING, {"arms.lower_front_ahead": "2 in", "arms.lower_rear_ahead": "-2 in"}, "lower-arm-base", "watch"),

@@ -41,6 +41,7 @@ wheel-rating-like-tyre: 100 | 60 118 | 59 119 |
 donor-axle-like: 100 | 300 590 | 299 591 |
 wheelbase-and-track: 1000 | 1200 2300 | 1199 700 2301 4000 | 699 4001
 centre-of-gravity-above-wheel-centre: 100 | 50 99 | 49 40 100 | 39
+centre-of-gravity-and-track: 100 | 29 55 | 28 56 |
 pivots-suit-wheel: 100 | 50 98 | 49 99 |
 spindle-between-pivots: 100 | 36 70 | 35 71 |
 upper-housing-suits-pivots: 1000 | 70 137 | 60 147 |

@@ -284,6 +284,20 @@ def upper(**changes: object) -> dict[str, object]:
         ("upper-weld-filler", {"thickness_two": "19.1 mm", "preheat": "65 C by crayon"}, "watch"),
         ("upper-weld-filler", {"metal": "4130"}, "waiting"),
         ("upper-weld-filler", {"metal": "4130", "preheat": "200 C by crayon"}, "watch"),
+        # Every source held wants 150 °C, 300 °F, or more over 6 mm of 4130; nobody warms a weld to 400 °C (common practice).
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "none"}, "stop"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "warmed to 100 F, crayon"}, "stop"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "100 °C"}, "stop"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "300 deg F"}, "watch"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "100 to 160 C"}, "watch"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "as the maker says"}, "watch"),
+        (
+            "upper-weld-filler",
+            {"metal": "4130", "thickness_one": "5 mm", "thickness_two": "5 mm", "preheat": "none"},
+            "watch",
+        ),
+        ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "900 F"}, "stop"),
+        ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "none"}, "good"),
         ("upper-weld-filler", {"metal": "4130", "thickness_one": "3 mm", "thickness_two": "3.048 mm"}, "good"),
         ("upper-weld-filler", {"metal": "4130", "thickness_one": "3 mm", "thickness_two": "3.1 mm"}, "waiting"),
         (

@@ -1,0 +1,111 @@
+"""Do the words a builder writes say the same as the choices beside them? The welder reads the words."""
+
+import re
+
+from rules.checks.agreement.metals import NOT_SAID
+from rules.graph.declare import check
+from rules.graph.results import DoesNotApply, Judgement
+from rules.sheet.plate import PlateMetal
+from rules.sheet.welds import WELDS, MadeFrom
+from rules.tables import sources
+from rules.tables.electrodes import WeldProcess
+
+
+def _words(pattern: str) -> re.Pattern[str]:
+    return re.compile(rf"{NOT_SAID}({pattern})\b", re.IGNORECASE)
+
+
+NAMED: dict[str, re.Pattern[str]] = {
+    "mild steel plate": _words(r"mild steel|a36|a572|10(?:18|20|26)|s(?:235|275|355)\w*"),
+    "4130": _words(r"4130|chromoly|chrome[- ]moly|25crmo4"),
+    "aluminium": _words(r"alumini?um|60(?:61|82)|7075|2024|50(?:52|83)|t6(?:51)?"),
+    "another steel": _words(
+        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l?|316l?|ar ?[45]00|tool steel"
+    ),
+}
+"""What a certificate calls a metal. Names of grades, from memory."""
+CAST = _words(r"cast|castings?|forged|forgings?|malleable|nodular")
+ACTIVE_GAS = _words(r"co2|carbon dioxide|c ?25|75/25|oxygen")
+ARGON_ALONE = _words(r"(?:pure|straight|neat|100 ?%) argon|argon (?:only|alone)")
+ANY_GAS = _words(r"argon|helium|co2|carbon dioxide")
+ELECTRODE = _words(r"e\d{4}\w*")
+ROD = _words(r"er\s?-?\d\w*")
+
+
+def _shown(found: re.Match[str]) -> str:
+    return found[0].replace("{", "(").replace("}", ")")
+
+
+@check(
+    "condition-names-metal",
+    step="plate",
+    title="Plate's metal, chosen and in words",
+    good="its grade and condition name no metal but the one chosen",
+    watch="they name another",
+    source=sources.COMMON_PRACTICE.saying(
+        "the certificate names the metal; filler, preheat and strength follow from it"
+    ),
+)
+def condition_names_metal(plate_metal: PlateMetal | None, plate_condition: str | None) -> Judgement:
+    """The metal chosen for the plate against what is written of its grade and condition."""
+    if plate_metal is None or plate_condition is None or plate_metal == "other":
+        raise DoesNotApply("the plate's metal is not both chosen and written in words")
+    for metal, pattern in NAMED.items():
+        if metal != plate_metal and (found := pattern.search(plate_condition)):
+            text = f"The plate is entered as {plate_metal}, and its grade and condition name “{_shown(found)}”"
+            change = "Read the certificate again, and put right whichever is a slip."
+            return Judgement("watch", f"{text}, which is {metal.removesuffix(' plate')}.", change)
+    return Judgement("good", f"Grade and condition name no metal but {plate_metal}.")
+
+
+@check(
+    "{which}-weld-parts-in-words",
+    step="weld_{which}",
+    title="{Part}: parts in words and what they were",
+    good="nothing cast or forged is named of parts entered as plate, bar or tube",
+    watch="something cast or forged is named, and is not entered as such",
+    source=sources.COMMON_PRACTICE.saying("a casting or forging cracks beside the weld, unseen"),
+    each=WELDS,
+)
+def weld_parts_in_words(weld_which_parts: str | None, weld_which_made_from: MadeFrom | None) -> Judgement:
+    """The two parts as the builder calls them, against what they are said to be made from."""
+    if weld_which_parts is None or weld_which_made_from == "production casting or forging":
+        raise DoesNotApply("the parts are not named, or are entered as cast or forged, which is judged")
+    found = CAST.search(weld_which_parts)
+    if found is None:
+        return Judgement("good", "Nothing cast or forged is named.")
+    return Judgement(
+        "watch",
+        f"The parts of this weld are called “{_shown(found)}”, and are not entered as a casting or forging.",
+        "Say what the parts were. No casting or forging that holds a wheel or steers it is welded.",
+    )
+
+
+@check(
+    "filler-and-gas-suit-process",
+    step="plate",
+    title="Filler, gas and process",
+    good="filler and gas as written are those the process is welded with",
+    watch="one of them is another process's",
+    source=sources.COMMON_PRACTICE.saying(
+        "AWS marks electrodes E and wires and rods ER; tungsten burns away in any gas but argon and helium, steel wire wants "
+        "carbon dioxide or oxygen in it, a coated electrode makes its own"
+    ),
+)
+def filler_and_gas_suit_process(
+    weld_process: WeldProcess | None, plate_metal: PlateMetal | None, plate_filler: str | None
+) -> Judgement:
+    """The filler and its shielding gas, as written, against the welding process."""
+    if weld_process is None or plate_filler is None:
+        raise DoesNotApply("process and filler are not both entered")
+    other = ROD if weld_process == "stick" else ELECTRODE
+    if found := other.search(plate_filler) or (weld_process == "stick" and ANY_GAS.search(plate_filler)) or None:
+        why = f"“{_shown(found)}” goes with {'tig or mig' if weld_process == 'stick' else 'stick'}"
+    elif weld_process == "tig" and (found := ACTIVE_GAS.search(plate_filler)):
+        why = f"with “{_shown(found)}” in it the tungsten burns away, and ends up in the weld"
+    elif weld_process == "mig" and plate_metal != "other" and (found := ARGON_ALONE.search(plate_filler)):
+        why = f"under “{_shown(found)}” a steel wire's arc wanders, and the weld does not bite into its edges"
+    else:
+        return Judgement("good", "Filler and gas as written suit the process.")
+    text = f"The welds are entered as {weld_process}: {why}."
+    return Judgement("watch", text, "Put right process, filler or gas; the welder gets them on paper.")

@@ -1,0 +1,63 @@
+"""Words beside choices. Names of grades, electrodes and gases from memory; common practice, no source."""
+
+import pytest
+
+from rules.graph.results import DoesNotApply
+from tests.support.declared import the_check
+
+
+@pytest.mark.parametrize(
+    ("metal", "condition", "verdict"),
+    [
+        ("mild steel plate", "A36 hot rolled, heat 4130887", "good"),  # a heat number is no grade
+        ("mild steel plate", "S355J2 as rolled", "good"), ("4130", "4130 normalised", "good"),
+        ("mild steel plate", "A36, not stainless", "good"),
+        ("mild steel plate", "6061-T6", "watch"), ("mild steel plate", "Chromoly, normalized", "watch"),
+        ("mild steel plate", "4140 annealed", "watch"), ("4130", "A36 hot rolled", "watch"), ("4130", "stainless 304", "watch"),
+    ],
+)  # fmt: skip
+def test_a_condition_that_names_another_metal_than_the_one_chosen_is_told(
+    metal: str, condition: str, verdict: str
+) -> None:
+    assert the_check("condition-names-metal")(metal, condition).verdict == verdict
+
+
+@pytest.mark.parametrize(("metal", "condition"), [("other", "6061-T6"), (None, "A36"), ("4130", None)])
+def test_without_both_there_is_nothing_to_compare(metal: str | None, condition: str | None) -> None:
+    with pytest.raises(DoesNotApply):
+        the_check("condition-names-metal")(metal, condition)
+
+
+@pytest.mark.parametrize(
+    ("parts", "made_from", "verdict"),
+    [
+        ("Arm to the channel", "plate, bar or tube", "good"), ("lugs that set the castor", "plate, bar or tube", "good"),
+        ("Arm to the cast knuckle", "plate, bar or tube", "watch"), ("forged eye to plate", None, "watch"),
+        ("Lug to lug, not cast", "plate, bar or tube", "good"),
+    ],
+)  # fmt: skip
+def test_a_casting_named_among_the_parts_of_a_weld_is_told(parts: str, made_from: str | None, verdict: str) -> None:
+    assert the_check("steering-arm-weld-parts-in-words")(parts, made_from).verdict == verdict
+
+
+def test_of_a_part_entered_as_cast_its_own_check_speaks() -> None:
+    with pytest.raises(DoesNotApply):
+        the_check("upper-weld-parts-in-words")("cast ear", "production casting or forging")
+
+
+@pytest.mark.parametrize(
+    ("process", "filler", "verdict"),
+    [
+        ("mig", "ER70S-6 0.9 mm, argon with 18 % CO2", "good"), ("mig", "ER70S-6 0.9 mm, CO2", "good"),
+        ("mig", "ER70S-6, pure argon", "watch"), ("mig", "E7018 3.2 mm", "watch"),
+        ("tig", "ER70S-2 1.6 mm, argon", "good"), ("tig", "ER80S-D2, pure argon", "good"),
+        ("tig", "ER70S-6, C25", "watch"), ("tig", "ER70S-2, argon with 2 % oxygen", "watch"),
+        ("stick", "E7018 1/8 in, dried", "good"), ("stick", "ER70S-6", "watch"), ("stick", "E7018, argon", "watch"),
+    ],
+)  # fmt: skip
+def test_filler_and_gas_of_another_process_are_told(process: str, filler: str, verdict: str) -> None:
+    assert the_check("filler-and-gas-suit-process")(process, "mild steel plate", filler).verdict == verdict
+
+
+def test_argon_alone_is_aluminiums_own_gas() -> None:
+    assert the_check("filler-and-gas-suit-process")("mig", "other", "ER5356, pure argon").verdict == "good"
