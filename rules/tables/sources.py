@@ -115,6 +115,7 @@ def weakest(sources: Iterable[Source]) -> Grade:
 
 # What is no publication. Its title says what it is in the list of sources.
 
+_ISO = "International Organization for Standardization"
 COMMON_PRACTICE = Source(
     "common practice, no source", "", "what fabricators do; nobody to quote", "", None, "common practice"
 )
@@ -231,44 +232,41 @@ FED_STD_H28 = Source(
     "1991", "a quotation", "handbook",
 )  # fmt: skip
 ISO_76 = Source(
-    "ISO 76", "International Organization for Standardization", "Rolling bearings: static load ratings",
-    "edition not recorded", "a quotation", "standard",
-)  # fmt: skip
+    "ISO 76", _ISO, "Rolling bearings: static load ratings", "edition not recorded", "a quotation", "standard"
+)
 ISO_261 = Source(
-    "ISO 261", "International Organization for Standardization", "General purpose metric screw threads: general plan",
+    "ISO 261", _ISO, "General purpose metric screw threads: general plan",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
 ISO_262 = Source(
-    "ISO 262", "International Organization for Standardization", "Selected sizes of metric threads for bolts and nuts",
-    "edition not recorded", "memory", "standard",
-)  # fmt: skip
+    "ISO 262", _ISO, "Selected sizes of metric threads for bolts", "edition not recorded", "memory", "standard"
+)
 ISO_281 = Source(
-    "ISO 281:2007", "International Organization for Standardization",
+    "ISO 281:2007", _ISO,
     "Rolling bearings: dynamic load ratings and rating life", "2007", "a quotation", "standard",
 )  # fmt: skip
 ISO_TR_1281 = Source(
-    "ISO/TR 1281-1", "International Organization for Standardization", "Rolling bearings: explanatory notes on ISO 281",
+    "ISO/TR 1281-1", _ISO, "Rolling bearings: explanatory notes on ISO 281",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
 ISO_898 = Source(
-    "ISO 898-1", "International Organization for Standardization",
+    "ISO 898-1", _ISO,
     "Mechanical properties of fasteners: bolts, screws and studs", "edition not recorded", "a quotation", "standard",
 )  # fmt: skip
 ISO_965 = Source(
-    "ISO 965-1", "International Organization for Standardization", "General purpose metric screw threads: tolerances",
+    "ISO 965-1", _ISO, "General purpose metric screw threads: tolerances",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
 ISO_4000 = Source(
-    "ISO 4000-1", "International Organization for Standardization", "Passenger car tyres and rims: tyres",
-    "edition not recorded", "a quotation", "standard",
-)  # fmt: skip
+    "ISO 4000-1", _ISO, "Passenger car tyres and rims: tyres", "edition not recorded", "a quotation", "standard"
+)
 ISO_8855 = Source(
-    "ISO 8855:2011", "International Organization for Standardization",
+    "ISO 8855:2011", _ISO,
     "Road vehicles: vehicle dynamics and road-holding ability, vocabulary", "2011", "a quotation", "standard",
 )  # fmt: skip
-ISO_4014 = Source("ISO 4014", "International Organization for Standardization", "Hexagon head bolts: product grades A and B",
+ISO_4014 = Source("ISO 4014", _ISO, "Hexagon head bolts: product grades A and B",
     "edition not recorded", "memory", "standard")  # fmt: skip
-ISO_4032 = Source("ISO 4032", "International Organization for Standardization", "Hexagon regular nuts: product grades A and B",
+ISO_4032 = Source("ISO 4032", _ISO, "Hexagon regular nuts: product grades A and B",
     "edition not recorded", "memory", "standard")  # fmt: skip
 ASME_B18_2_1 = Source(
     "ASME B18.2.1", "American Society of Mechanical Engineers", "Square, hex, heavy hex bolts and screws, inch series",
@@ -276,7 +274,7 @@ ASME_B18_2_1 = Source(
 )  # fmt: skip
 ASME_B18_2_2 = Source("ASME B18.2.2", "American Society of Mechanical Engineers", "Nuts for general applications, inch series",
     "edition not recorded", "memory", "standard")  # fmt: skip
-ISO_273 = Source("ISO 273", "International Organization for Standardization", "Fasteners: clearance holes for bolts and screws",
+ISO_273 = Source("ISO 273", _ISO, "Fasteners: clearance holes for bolts and screws",
     "edition not recorded", "memory", "standard")  # fmt: skip
 ASME_B18_2_8 = Source("ASME B18.2.8", "American Society of Mechanical Engineers", "Clearance holes for bolts, screws, and studs",
     "edition not recorded", "memory", "standard")  # fmt: skip
@@ -398,6 +396,5 @@ UGURAL = Source(
     "Ugural", "Ugural", "Mechanical Design (title from memory)", "edition not recorded", "a quotation", "handbook"
 )
 WENTZELL = Source("Wentzell", "Wentzell", "Machine Design", "edition not recorded", "a quotation", "handbook")
-
 SOURCES = tuple(thing for thing in tuple(globals().values()) if isinstance(thing, Source))
 """Every record above, in the order it stands."""

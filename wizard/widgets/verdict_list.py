@@ -34,7 +34,8 @@ class VerdictList(Widget):
     def show(self, judged: Judged, steps: Sequence[str] = (), typed_in: str = "", told: Sequence[Finding] = ()) -> None:
         """What the rules say now. steps: names of those open. typed_in: the entry the cursor is in; told: what is told of
         beside it."""
-        if another := self._judged is None or (typed_in != self._typed_in and judged.findings != self._judged.findings):
+        # What is worked out when the keys rest belongs to the answer before it, though the cursor has gone on.
+        if another := self._judged is None or (typed_in != self._typed_in and judged.sheet != self._judged.sheet):
             self._before = _words(self._judged or judged)
             self._typed_in = typed_in
         shown = (judged.findings, steps, told)

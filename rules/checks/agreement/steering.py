@@ -375,8 +375,11 @@ def _lies(
         return Judgement(verdict, f"{text}: they agree.", figures=figures)
     if verdict == "watch":
         return odd(f"{text}.", f"loads.{key}", confirmed, figures)
-    change = "Empty the angle, and the places count; or measure both again."
-    return Judgement("stop", f"{text}. One rod or arm lies in one way only.", change, figures)
+    text, change = (
+        f"{text}. One rod or arm lies in one way only.",
+        "Empty the angle, and the places count; or measure both again.",
+    )
+    return Judgement("stop", text, change, figures)
 
 
 @check(

@@ -109,19 +109,16 @@ def hole_spacing(
     """Spacing of the hub bolts, and the narrowest metal between two holes."""
     bolt = mount_bolt_thread.diameter
     figures = {"bolt": (bolt, "mm")}
-    if metal_between_holes < 0:
-        return Judgement(
-            "stop",
-            "Two holes run {over} into each other; one bolt diameter of metal between them, {bolt}, is the least.",
-            "A smaller centre bore if the hub allows it, or another hub.",
-            {**figures, "over": (-metal_between_holes, "mm")},
-        )
     if not reaches(metal_between_holes, limits.other["metal"][0] * bolt):
+        into = "Two holes run {over} into each other; one bolt diameter of metal between them, {bolt}, is the least."
+        left = (
+            "The narrowest metal between two holes is {metal_between_holes}; one bolt diameter, {bolt}, is the least."
+        )
         return Judgement(
             "stop",
-            "The narrowest metal between two holes is {metal_between_holes}; one bolt diameter, {bolt}, is the least.",
+            into if metal_between_holes < 0 else left,
             "A smaller centre bore if the hub allows it, or another hub.",
-            figures,
+            {**figures, "over": (abs(metal_between_holes), "mm")},
         )
     verdict = limits.verdict(hub_bolt_spacing / bolt)
     return Judgement(
