@@ -2,7 +2,6 @@
 
 from collections.abc import Mapping
 from math import radians
-from typing import Any
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
 from rules.graph.bands import AtLeast, AtMost, Between
@@ -360,7 +359,7 @@ def _lies(
     both: dict[str, tuple[float, float]],
     by: str,
     entered: float | None,
-    bounds: Mapping[str, Any],
+    bounds: Mapping[str, object],
     confirmed: Confirmed,
     limits: AtMost,
 ) -> Judgement:
@@ -375,11 +374,8 @@ def _lies(
         return Judgement(verdict, f"{text}: they agree.", figures=figures)
     if verdict == "watch":
         return odd(f"{text}.", f"loads.{key}", confirmed, figures)
-    text, change = (
-        f"{text}. One rod or arm lies in one way only.",
-        "Empty the angle, and the places count; or measure both again.",
-    )
-    return Judgement("stop", text, change, figures)
+    change = "Empty the angle, and the places count; or measure both again."
+    return Judgement("stop", f"{text}. One rod or arm lies in one way only.", change, figures)
 
 
 @check(
