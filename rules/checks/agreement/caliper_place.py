@@ -181,7 +181,8 @@ def caliper_near_spokes(
 
 OF_ITS_KIND = Limits(other={"sliding": (8.0, "mm"), "fixed": (32.0, "mm"), "pistons": (2.0, "1")})
 """sliding: how much further inboard than outboard one reaches at least, for its pistons. fixed: how much further one with pistons
-on both sides reaches at most, with a hose bolt. pistons: of a sliding one. Common practice, no source."""
+on both sides reaches at most, with a hose bolt. pistons: of a sliding one. From the one to the other it may be either, and what
+it is said to be is asked about once: how far its pistons come out rests on it. Common practice, no source."""
 
 
 @check(
@@ -190,7 +191,7 @@ on both sides reaches at most, with a hose bolt. pistons: of a sliding one. Comm
     title="Caliper's kind and its two sides",
     limits=OF_ITS_KIND,
     good="a sliding caliper reaches {sliding} or more further inboard than outboard, with up to {pistons} pistons; a fixed one "
-    "up to {fixed} further",
+    "up to {fixed} further; between the two it may be either, and is asked about",
     watch="beyond, and its kind is not confirmed",
     source=PRACTICE,
     grade="common practice",
@@ -216,4 +217,7 @@ def caliper_like_its_kind(
         return odd(f"{text}: one that slides has its pistons on the inboard side.", "caliper.kind", confirmed)
     if kind == "fixed" and more_than(further, limits.other["fixed"][0]):
         return odd(f"{text}: one that is fixed has its pistons on both sides.", "caliper.kind", confirmed)
+    if "caliper.kind" not in confirmed and within(further, limits.other["sliding"][0], limits.other["fixed"][0]):
+        text += ": a sliding one may, and a fixed one with its hose bolt. Confirm whether it slides."
+        return Judgement("good", text, asks_about="caliper.kind")
     return Judgement("good", f"{text}.")

@@ -23,7 +23,7 @@ from wizard.paper.checklist_text import as_markdown, as_text
 Document = dict[str, Any]
 
 CAR: Document = sample_document(FINISHED) | {"title": "Sand car front"}
-del CAR["plate"]
+del CAR["plate"], CAR["confirmed"]
 CAR["job"] = {"vehicle": "Two-seat sand car"} | {
     key: CAR["job"][key] for key in CAR["job"] if key not in ("vehicle", "notes", "rule_book")
 }

@@ -7,7 +7,10 @@ import pytest
 
 from rules.graph.results import DoesNotApply, NotJudged
 from rules.sheet.confirmed import Confirmed
+from sample_sheets import document
+from tests.support.base_sheet import edited
 from tests.support.declared import the_check
+from tests.support.judging import judged_document, judged_sample
 
 STANDS = {"above": 0.0, "ahead": 90.0, "below": 180.0, "behind": -90.0}
 
@@ -91,6 +94,33 @@ def test_a_sliding_caliper_has_its_pistons_inboard_and_a_fixed_one_on_both_sides
     check = the_check("caliper-like-its-kind")
     assert check(kind, 40.0, inboard, pistons, Confirmed()).verdict == verdict
     assert check(kind, 40.0, inboard, pistons, Confirmed({"caliper.kind"})).verdict == "good"
+
+
+@pytest.mark.parametrize("kind", ["sliding", "fixed"])
+@pytest.mark.parametrize(("inboard", "asked"), [(47.9, False), (48.1, True), (71.9, True), (72.1, False)])
+def test_a_caliper_that_may_be_of_either_kind_is_asked_about_once(kind: Any, inboard: float, asked: bool) -> None:
+    """From 8 to 32 mm further inboard: a sliding one has a piston there, a fixed one its hose bolt."""
+    check = the_check("caliper-like-its-kind")
+    found = check(kind, 40.0, inboard, None, Confirmed())
+    assert (found.verdict == "good" and found.asks_about == "caliper.kind") == asked
+    assert check(kind, 40.0, inboard, None, Confirmed({"caliper.kind"})).asks_about in ("", "caliper.kind")
+    assert not asked or not check(kind, 40.0, inboard, None, Confirmed({"caliper.kind"})).asks_about
+
+
+@pytest.mark.parametrize(
+    ("name", "kind"),
+    [
+        ("dune_wren_finished", "fixed"),
+        ("dune_wren_moving", "fixed"),
+        ("fell_badger_finished_metric", "sliding"),
+        ("pond_newt_finished", "fixed"),
+        ("scree_ox_strength", "sliding"),
+    ],
+)
+def test_the_other_kind_said_of_a_finished_caliper_is_asked_about(name: str, kind: str) -> None:
+    assert "caliper.kind" not in judged_sample(name).asks_about
+    wrong = judged_document(edited(document(name), {"caliper.kind": kind}))
+    assert "caliper.kind" in wrong.asks_about
 
 
 def test_without_its_inboard_reach_a_caliper_is_not_held_against_its_kind() -> None:
