@@ -6,9 +6,14 @@ from typing import Any
 import pytest
 
 from rules.graph.results import DoesNotApply, NotJudged
+from rules.judging.judge import judge
 from rules.motion.joints import Angles
+from rules.sheet import read_sheet
 from rules.sheet.confirmed import Confirmed
+from sample_sheets import document
+from tests.support.base_sheet import edited
 from tests.support.declared import the_check
+from tests.support.judging import judged_sample
 
 # Pads 130 mm ahead of the wheel centre; the plate reaches 90 mm ahead and behind, 150 up and down, from 40 mm inboard of the
 # rotor's middle to 55, a beam 60 deep behind it.
@@ -161,3 +166,103 @@ def test_hub_bolts_of_which_one_is_not_said() -> None:
         the_check("hub-bolts-in-one-thread")(None, "nut")
     with pytest.raises(NotJudged):
         the_check("hub-bolts-in-one-thread")("studs", None)
+
+
+# The plate reaches 90 mm ahead and behind and is 15 thick, the beam 40 ahead and behind and from 15 to 75 inboard. The pivot is
+# 10 behind the wheel centre and 100 inboard of the plate's front; its weld is on the plate's back, level with the wheel centre:
+# two runs of 100 fore and aft, one 60 above the other.
+LUGS: dict[str, Any] = {
+    "weld_which_form": "fillet on both sides",
+    "weld_which_runs_lie": "fore and aft",
+    "weld_which_apart_lies": "up and down",
+    "weld_which_run": 100.0,
+    "weld_which_apart": 60.0,
+    "weld_which_load_ahead": -10.0,
+    "weld_which_load_inboard": 85.0,
+    "which_pivot_ahead": -10.0,
+    "which_pivot_from_mount_face": 100.0,
+    "plate_thickness": 15.0,
+    "plate_width": 180.0,
+    "spindle_from_front": 90.0,
+    "beam": "box",
+    "beam_width": 80.0,
+    "beam_depth": 60.0,
+}
+IN_AND_OUT = {"weld_which_runs_lie": "in and out"}
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict"),
+    [
+        ({}, "good"),
+        ({"weld_which_run": 217.9}, "good"),  # 108.95 ahead and behind, the plate 90: the most there may be off it is 19
+        ({"weld_which_run": 218.1}, "stop"),
+        ({"weld_which_load_ahead": 48.9}, "good"),  # the weld's middle 58.9 behind, its run to 108.9
+        ({"weld_which_load_ahead": 49.1}, "stop"),
+        (IN_AND_OUT, "stop"),  # from 15 - 50 = 35 in front of the plate
+        (IN_AND_OUT | {"weld_which_run": 53.9}, "good"),  # 11.95 in front: no more than 12 there
+        (IN_AND_OUT | {"weld_which_run": 54.1}, "stop"),
+        ({"weld_which_apart_lies": "in and out"}, "stop"),  # 15 in front
+        ({"weld_which_apart_lies": "in and out", "weld_which_form": "fillet on one side"}, "good"),  # one run alone
+        ({"weld_which_load_inboard": 66.1, "beam": "none"}, "good"),  # 33.9 inboard of the front: on a doubler 18.9 thick
+        ({"weld_which_load_inboard": 65.9, "beam": "none"}, "stop"),
+        # On the beam's side, 40 behind and 45 inboard: a run of 40 from 25 to 65, and one of 98 up to 94, 19 beyond the beam.
+        (IN_AND_OUT | {"weld_which_run": 40.0, "weld_which_load_ahead": 30.0, "weld_which_load_inboard": 55.0}, "good"),
+        (IN_AND_OUT | {"weld_which_run": 97.9, "weld_which_load_ahead": 30.0, "weld_which_load_inboard": 55.0}, "good"),
+        (IN_AND_OUT | {"weld_which_run": 98.1, "weld_which_load_ahead": 30.0, "weld_which_load_inboard": 55.0}, "stop"),
+        ({"weld_which_run": 40.0, "weld_which_load_ahead": 30.0, "weld_which_load_inboard": 55.0}, "stop"),  # to 60, beam 40
+        ({"weld_which_run": 40.0, "weld_which_load_ahead": 30.0, "weld_which_load_inboard": 55.0, "beam": "none",
+          "beam_width": None, "beam_depth": None}, "stop"),
+        ({"beam": "tube", "beam_depth": None, "weld_which_load_inboard": 5.0, "weld_which_run": 60.0}, "good"),  # 80 deep
+    ],
+)  # fmt: skip
+def test_a_welds_runs_lie_on_the_upright(changed: dict[str, Any], verdict: str) -> None:
+    assert the_check("upper-weld-on-upright")(**LUGS | changed).verdict == verdict
+
+
+def test_a_weld_that_is_not_all_entered_is_not_placed_and_a_ring_has_no_runs() -> None:
+    check = the_check("lower-weld-on-upright")
+    for nothing, left in (("weld_which_run", "weld_lower.run"), ("beam", "upright.beam"), ("plate_width", "plate.width"),
+                          ("which_pivot_ahead", "lower_pivot_ahead")):  # fmt: skip
+        with pytest.raises(NotJudged) as why:
+            check(**LUGS | {nothing: None})
+        assert left in why.value.fields
+    for changed in (
+        {"weld_which_form": "fillet round a tube or cup"},
+        dict.fromkeys(key for key in LUGS if key.startswith("weld")),
+    ):
+        with pytest.raises(DoesNotApply):
+            check(**LUGS | changed)
+
+
+def test_the_arms_weld_is_placed_from_the_tie_rod_end() -> None:
+    """End 140 behind and 95 inboard of the plate's front, its weld on the beam's side, 40 behind and 45 inboard."""
+    arm = {
+        key.replace("which", "steering_arm"): entry
+        for key, entry in LUGS.items()
+        if key.startswith(("weld", "plate", "sp", "beam"))
+    }
+    arm |= {
+        "weld_steering_arm_load_ahead": -100.0, "weld_steering_arm_load_inboard": 50.0, "tie_rod_end_ahead": -140.0,
+        "tie_rod_end_offset": -145.0, "mount_face_offset": -50.0, "weld_steering_arm_run": 50.0,
+    }  # fmt: skip
+    check = the_check("arm-weld-on-upright")
+    assert check(**arm | {"weld_steering_arm_runs_lie": "in and out"}).verdict == "good"
+    assert check(**arm).verdict == "stop"  # to 65 behind: 25 off the beam, and 30 off the plate
+    assert check(**arm | {"weld_steering_arm_run": 37.9}).verdict == "good"  # to 58.95, 18.95 off
+
+
+@pytest.mark.parametrize(
+    ("weld", "key", "way"),
+    [
+        *((f"weld_{which}", key, "in and out") for which in ("upper", "lower") for key in ("runs_lie", "apart_lies")),
+        *(("weld_steering_arm", key, "fore and aft") for key in ("runs_lie", "apart_lies")),
+    ],
+)
+def test_a_way_that_is_confirmed_is_told_all_the_same(weld: str, key: str, way: str) -> None:
+    """Scree Ox, whose lugs stand on the plate and whose arm stands on the channel's side."""
+    sheet = edited(document("scree_ox_strength"), {f"{weld}.{key}": way})
+    sheet["confirmed"] |= {f"{weld}.{one}": sheet[weld][one] for one in ("runs_lie", "apart_lies")}
+    judged = judge(read_sheet(sheet), before=judged_sample("scree_ox_strength"), light=True, advice=False)
+    name = "arm" if weld == "weld_steering_arm" else weld.removeprefix("weld_")
+    assert [one.verdict for one in judged.findings if one.check == f"{name}-weld-on-upright"] == ["stop"]
