@@ -5,6 +5,7 @@ from pathlib import Path
 
 import pytest
 from textual._compositor import ChopsUpdate, Compositor
+from textual._context import visible_screen_stack
 from textual.geometry import Region
 from textual.pilot import Pilot
 from textual.strip import Strip
@@ -12,6 +13,7 @@ from textual.widget import Widget
 
 from tests.support.driving import Drive, app_of, screen_of
 from wizard.desk.pages import PAGES
+from wizard.screens.confirm import Ask
 from wizard.seen_only import SeenOnly
 
 OTHERS = ("f1", "f2", "f9", "f10", "f12", "ctrl+r", "ctrl+f", "ctrl+p")
@@ -43,6 +45,20 @@ def test_so_is_every_other_screen(drive: Drive, finished: Path) -> None:
     drive(finished, act, size=(100, 30))
 
 
+def test_so_is_a_question_over_the_sheet(drive: Drive, half_done: Path) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press(*"wide", "ctrl+q")
+        await pilot.pause()
+        assert isinstance(pilot.app.screen, Ask)
+        shown = whole(pilot, SeenOnly)
+        assert shown == whole(pilot, Compositor)
+        words = ["".join(text for text, _ in line) for line in shown]
+        assert any("cannot be read" in line for line in words)
+        assert any("Dune Wren" in line for line in words)  # the sheet, dimmed, shows round the question
+
+    drive(half_done, act, size=(100, 30))
+
+
 def test_what_others_cover_is_not_painted(drive: Drive, finished: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     painted: list[Widget] = []
     render = Widget.render_lines
@@ -65,6 +81,7 @@ def test_what_others_cover_is_not_painted(drive: Drive, finished: Path, monkeypa
 def whole(pilot: Pilot[None], kind: type[Compositor]) -> list[list[tuple[str, object]]]:
     """Every line of the screen as its letters with their styles, put together by one kind or the other."""
     compositor = pilot.app.screen._compositor
+    visible_screen_stack.set(pilot.app._background_screens)
     chops = kind._render_chops(compositor, compositor.size.region, lambda y: True)
     return [[(part.text, part.style) for part in Strip.join(line.values()).simplify()] for line in chops]
 
