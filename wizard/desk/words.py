@@ -77,6 +77,11 @@ def hanging(content: Content, width: int) -> list[Content]:
     return found
 
 
+def answered_so(entry: str | bool) -> str:
+    """An answer as a person says it: yes and no in place of true and false."""
+    return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry
+
+
 def count(number: int, one: str, many: str = "") -> str:
     """A number with its noun: "1 entry", "3 entries"."""
     return f"{number} {one if number == 1 else many or one + 's'}"

@@ -11,7 +11,7 @@ from rules.measure.quantity import Units
 from rules.sheet.glossary import on_its_row
 from wizard.desk.pages import ASKED, cautions_beside
 from wizard.desk.session import Session
-from wizard.desk.words import plain, verdict, wrapped
+from wizard.desk.words import answered_so, plain, verdict, wrapped
 from wizard.widgets.laid_out_once import LaidOutOnce
 
 MORE = " …"
@@ -65,7 +65,7 @@ class FieldPanel(LaidOutOnce):
             )
             parts.append(plain(f"Usual {words}{start}.", "$foreground 65%"))
         if found := offer(self._shown, session.judged_so_far) if "." in self._shown else None:
-            grey = f"{_said(found.entry)}: {found.origin}" + (
+            grey = f"{answered_so(found.entry)}: {found.origin}" + (
                 "; = takes it over." if found.measured else ", which is assumed until you measure it."
             )
             parts.append(plain(grey, "$text-accent"))
@@ -115,7 +115,3 @@ def _would_be_right(asked: AskedField, shown_in: Units, units: Units | None) -> 
     if not example:
         return "Words of your own."
     return f"For example {example}; from {limits}." if limits else f"For example {example}."
-
-
-def _said(entry: str | bool) -> str:
-    return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry

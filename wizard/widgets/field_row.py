@@ -182,11 +182,15 @@ class FieldRow(LaidOutOnce):
     def _columns(self) -> tuple[int, int]:
         return TIGHT if is_tight(self.screen) else WIDE
 
-    def _label(self) -> list[str]:
-        return wrap(on_its_row(self.asked.label), self._columns[0] - 3)
+    def _label(self, columns: int) -> list[str]:
+        return wrap(on_its_row(self.asked.label), columns - 3)
+
+    def label_lines(self, *, tight: bool) -> int:
+        """Lines that its label takes."""
+        return len(self._label((TIGHT if tight else WIDE)[0]))
 
     def _below(self) -> list[Content]:
-        rest = [Content(part) for part in self._label()[1:]]
+        rest = [Content(part) for part in self._label(self._columns[0])[1:]]
         text = self.refused or self.error
         told = plain(text, "$text-error") if text else plain(self.question, "$text-warning") if self.question else None
         return rest + (wrapped(told, (self.size.width or 76) - 5) if told else [])
@@ -196,7 +200,7 @@ class FieldRow(LaidOutOnce):
         mark = "!" if self.error else ">" if self.has_cursor else "?" if self.question else " "
         style = "bold" if self.has_cursor else "bold $text-error" if self.error else ""
         label, entry = self._columns
-        first = Content.styled(f"{mark} {self._label()[0]}".ljust(label), style)
+        first = Content.styled(f"{mark} {self._label(label)[0]}".ljust(label), style)
         if not _takes_the_row(self.asked):
             first = Content.assemble(first, " " * (entry + 1), self._echo_in(self.size.width - label - entry - 1))
         return Content("\n").join([first, *(Content("    ") + line for line in self._below())])

@@ -10,20 +10,21 @@ from textual.containers import Vertical, VerticalScroll
 from textual.message import Message
 from textual.widget import Widget
 
-from rules.graph.asking import Step
 from rules.judging.judge import Finding
 from rules.judging.offers import Offer, can_start, offer, start_value
 from rules.judging.questions import questions
-from rules.sheet import STEPS
 from rules.sheet.arranged import applies
 from wizard.desk.keys import MORE, TAKE_ALL, TYPING, bindings
 from wizard.desk.pages import ASKED, Page, left
 from wizard.desk.session import Session
+from wizard.desk.words import answered_so
 from wizard.widgets.field_panel import FieldPanel
-from wizard.widgets.field_row import FieldRow
+from wizard.widgets.field_row import FieldRow, is_tight
 from wizard.widgets.laid_out_once import LaidOutOnce
-from wizard.widgets.section import StepRows, TellingLine
+from wizard.widgets.section import StepRows, TellingLine, by_step
 
+LOW_PANEL, HIGH_PANEL = 7, 12
+"""Lines of the panel below the rows in a low and in a high terminal. The same in look.tcss."""
 YES = "As it is? Come up here and press Enter for yes, or mend it"
 LEAVE_IT = "Backspace or an arrow mends it; Enter or the next answer leaves it marked"
 
@@ -48,20 +49,33 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
         self._is_built = False
         self.asked_for = ""
         """A row that somebody went to by name: it is in sight although it does not apply."""
-        self.sections = [StepRows(step, names, page) for step, names in _by_step(page).items()]
+        self.sections = [StepRows(step, names, page) for step, names in by_step(page).items()]
         self._of = {name: section for section in self.sections for name in section.names}
         for section in self.sections:
             section.is_open = section is self.sections[0] or not page.is_by_part
             section.more_open = self._is_wanted(section)
 
     def compose(self) -> Iterator[Widget]:
-        """Each step's heading and questions, those set aside under a line of their own. Rows out of sight come later."""
+        """Each step's heading and questions, those set aside under a line of their own. Rows that cannot be seen come later."""
         self.lay_out()
-        yield from (widget for widget in self._in_order() if widget.display or not isinstance(widget, FieldRow))
+        tight, room = is_tight(self.screen), self._most_lines()
+        for widget in self._in_order():
+            if not isinstance(widget, FieldRow):
+                yield widget
+            elif widget.display and room > 0:
+                room -= widget.label_lines(tight=tight)
+                yield widget
 
-    def on_mount(self) -> None:
-        """From now on a row comes when it is to be seen."""
+    def on_resize(self) -> None:
+        """It has its place and is painted. From now on a row comes when it is to be seen."""
         self._is_built = True
+        self._bring()
+
+    def _most_lines(self) -> int:
+        """Lines of the form that the screen can show: all but those above and below it."""
+        has = self.screen.has_class
+        panel = 0 if has("-roomy") or has("-vast") else HIGH_PANEL if has("-tall") else LOW_PANEL
+        return self.app.size.height - panel - 2
 
     def _in_order(self) -> Iterator[Widget]:
         for section in self.sections:
@@ -117,6 +131,7 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
         section = self._of[name]
         section.more_open |= name in section.aside
         self.asked_for = name
+        self._is_built |= self.is_mounted and not self.rows[name].is_attached
         if not section.is_open:
             for other in self.sections:
                 other.is_open = other is section
@@ -162,20 +177,6 @@ class Form(VerticalScroll, LaidOutOnce, can_focus=False):
         if there := self.after(here, by, into_more=True):
             self.open_to(there)
             self.screen.set_focus(self.rows[there].editor)
-
-
-def _by_step(page: Page) -> dict[type[Step], list[str]]:
-    """The entries of a page under the step each belongs to; those of no step under the first."""
-    steps = {step.name: step for step in STEPS}
-    first = page.steps[0] if page.steps else steps[page.fields[0].partition(".")[0]]
-    found: dict[type[Step], list[str]] = {}
-    for name in page.fields:
-        found.setdefault(steps.get(name.partition(".")[0], first), []).append(name)
-    return found
-
-
-def _said(entry: str | bool) -> str:
-    return {True: "yes", False: "no"}[entry] if isinstance(entry, bool) else entry
 
 
 class FormPage(Vertical, LaidOutOnce):
@@ -242,7 +243,7 @@ class FormPage(Vertical, LaidOutOnce):
         self._offers = {name: found for name in self.rows if "." in name and (found := offer(name, judged))}
         for name, row in self.rows.items():
             found = self._offers.get(name)
-            row.offer(_said(found.entry) if found else "", found.origin if found else "")
+            row.offer(answered_so(found.entry) if found else "", found.origin if found else "")
         self.query_one(FieldPanel).show(self.current, being_typed=self.current not in self._settled)
 
     @property
@@ -274,7 +275,7 @@ class FormPage(Vertical, LaidOutOnce):
         name, session = event.row.field_name, self._session
         found = self._offers.get(name)
         if found and found.measured:
-            event.row.take(_said(found.entry))
+            event.row.take(answered_so(found.entry))
         elif found:
             event.row.refuse(
                 "An estimate stands in here already. Only a measurement is better: taken over, it would count as one."
@@ -290,7 +291,7 @@ class FormPage(Vertical, LaidOutOnce):
         """Take over all that stands grey in the rows in sight, as far as it is no estimate."""
         for name, found in self._offers.items():
             if found.measured and self.rows[name].display:
-                self.rows[name].take(_said(found.entry))
+                self.rows[name].take(answered_so(found.entry))
 
     def action_more(self) -> None:
         """Open or close what is set aside on this step."""
@@ -394,7 +395,6 @@ class FormPage(Vertical, LaidOutOnce):
 
     def start(self) -> None:
         """Put the cursor where there is something to do: an entry to fix, a needed one to fill in, else the first."""
-        missing = self._session.judged.missing
-        to_fix = [name for name in self.rows if name in self._session.faults]
-        to_fill = [name for name in self.rows if name in missing]
+        faults, missing = self._session.faults, self._session.judged.missing
+        to_fix, to_fill = ([name for name in self.rows if name in wanted] for wanted in (faults, missing))
         self.focus_on((to_fix or to_fill or list(self.rows))[0])

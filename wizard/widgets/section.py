@@ -8,6 +8,7 @@ from textual.widgets import Static
 
 from rules.graph.asking import Step
 from rules.measure.display import in_a_sentence
+from rules.sheet import STEPS
 from rules.sheet.arranged import ASIDE
 from wizard.desk.keys import MORE
 from wizard.desk.pages import ASKED, Page
@@ -84,3 +85,13 @@ class StepRows:
                 + plain(f"  {told}", "$foreground 65%")
             )
         )
+
+
+def by_step(page: Page) -> dict[type[Step], list[str]]:
+    """The entries of a page under the step each belongs to; those of no step under the first."""
+    steps = {step.name: step for step in STEPS}
+    first = page.steps[0] if page.steps else steps[page.fields[0].partition(".")[0]]
+    found: dict[type[Step], list[str]] = {}
+    for name in page.fields:
+        found.setdefault(steps.get(name.partition(".")[0], first), []).append(name)
+    return found

@@ -31,6 +31,7 @@ CUSTOM = AtLeast("1", good=2.0)
 """Bolt diameters from a hole's centre to the edge."""
 SMALLEST_HOLE: dict[CutProcess, float] = {"plasma": 1.5, "laser": 1.0}
 """Times the thickness."""
+RUN_TOGETHER = "Two holes run {over} into each other"
 HALF = 0.5
 """Of that still comes out of the plate, tapered and rough."""
 CUT_HOLES = Limits(other={process: (times, "1") for process, times in SMALLEST_HOLE.items()})
@@ -108,17 +109,16 @@ def hole_spacing(
 ) -> Judgement:
     """Spacing of the hub bolts, and the narrowest metal between two holes."""
     bolt = mount_bolt_thread.diameter
-    figures = {"bolt": (bolt, "mm")}
+    figures = {"bolt": (bolt, "mm"), "over": (-metal_between_holes, "mm")}
+    narrow = (
+        "The narrowest metal between two holes is {metal_between_holes}" if metal_between_holes >= 0 else RUN_TOGETHER
+    )
     if not reaches(metal_between_holes, limits.other["metal"][0] * bolt):
-        into = "Two holes run {over} into each other; one bolt diameter of metal between them, {bolt}, is the least."
-        left = (
-            "The narrowest metal between two holes is {metal_between_holes}; one bolt diameter, {bolt}, is the least."
-        )
         return Judgement(
             "stop",
-            into if metal_between_holes < 0 else left,
+            f"{narrow}; one bolt diameter of metal, {{bolt}}, is the least.",
             "A smaller centre bore if the hub allows it, or another hub.",
-            {**figures, "over": (abs(metal_between_holes), "mm")},
+            figures,
         )
     verdict = limits.verdict(hub_bolt_spacing / bolt)
     return Judgement(

@@ -10,6 +10,7 @@ from textual.css import stylesheet
 from textual.geometry import Region
 from textual.pilot import Pilot
 
+from sample_sheets import sample
 from tests.support.driving import Drive, app_of, burst, dealt_with, form_of, saved, screen_of, until
 from wizard.desk import session
 from wizard.desk.pages import PAGES, REVIEW
@@ -92,6 +93,7 @@ def test_a_row_is_made_when_it_is_to_be_seen_and_takes_what_was_typed_before_tha
             if number != REVIEW:
                 await screen_of(pilot).turn_to(number, at_top=True)
                 rows = form_of(pilot).rows
+                await until(pilot, lambda rows=rows: all(row.is_attached or not row.display for row in rows.values()))
                 assert [name for name in rows if rows[name].is_attached] == [
                     name for name in rows if rows[name].display
                 ]
@@ -152,3 +154,29 @@ def test_the_style_sheet_is_read_once(drive: Drive, finished: Path, monkeypatch:
         assert len([css for css in read if "TopLine" in css]) == 2
 
     drive(finished, act, size=(120, 40))
+
+
+@pytest.mark.parametrize("size", [(80, 24), (100, 30), (120, 40), (160, 50)], ids=str)
+def test_a_page_opens_with_the_rows_that_the_screen_can_show(
+    drive: Drive, tmp_path: Path, size: tuple[int, int]
+) -> None:
+    path = tmp_path / "sheet.toml"
+    path.write_bytes(sample("scree_ox_strength").read_bytes())
+    later = 0
+
+    async def act(pilot: Pilot[None]) -> None:
+        nonlocal later
+        for number in range(len(PAGES)):
+            if number == REVIEW:
+                continue
+            await screen_of(pilot).turn_to(number, at_top=True)
+            form = form_of(pilot).form
+            first = [row for row in form.rows.values() if row.is_attached]
+            rest = [row for row in form.rows.values() if row.display and not row.is_attached]
+            await until(pilot, lambda rest=rest: all(row.is_attached for row in rest))
+            await pilot.pause()
+            assert not rest or first[-1].virtual_region.bottom >= form.size.height, PAGES[number].key
+            later += len(rest)
+
+    drive(path, act, size=size)
+    assert later > 0
