@@ -46,7 +46,8 @@ def test_no_sample_is_told_a_signed_figure_beside_the_word_for_its_side(name: st
     ],
 )
 def test_each_side_has_its_word(check: str, given: dict[str, float], told: str) -> None:
-    judgement = the_check(check)(**given, **({"confirmed": frozenset()} if check.startswith("caliper") else {}))
+    beside = {"confirmed": frozenset(), "steering_begun": True} if check.startswith("caliper") else {}
+    judgement = the_check(check)(**given, **beside)
     assert told in judgement.text
     sizes = {abs(size) for size in given.values()}
     assert {figure[0] for figure in judgement.figures.values()} == sizes
