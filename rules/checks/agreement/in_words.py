@@ -18,9 +18,9 @@ def _words(pattern: str) -> re.Pattern[str]:
 NAMED: dict[str, re.Pattern[str]] = {
     "mild steel plate": _words(r"mild steel|a36|a572|10(?:18|20|26)|s(?:235|275|355)\w*"),
     "4130": _words(r"4130|chromoly|chrome[- ]moly|25crmo4"),
-    "aluminium": _words(r"alumini?um|60(?:61|82)|7075|2024|50(?:52|83)|t6(?:51)?"),
+    "aluminium": _words(r"alumini?um|60(?:61|82)|7075|50(?:52|83)|t6(?:51)?"),
     "another steel": _words(
-        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l?|316l?|ar ?[45]00|tool steel"
+        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l|316l|ar ?[45]00|tool steel"
     ),
 }
 """What a certificate calls a metal. Names of grades, from memory."""

@@ -11,7 +11,7 @@ from tests.support.declared import the_check
     [
         ("mild steel plate", "A36 hot rolled, heat 4130887", "good"),  # a heat number is no grade
         ("mild steel plate", "S355J2 as rolled", "good"), ("4130", "4130 normalised", "good"),
-        ("mild steel plate", "A36, not stainless", "good"),
+        ("mild steel plate", "A36, not stainless", "good"), ("4130", "normalised, certificate of May 2024", "good"),
         ("mild steel plate", "6061-T6", "watch"), ("mild steel plate", "Chromoly, normalized", "watch"),
         ("mild steel plate", "4140 annealed", "watch"), ("4130", "A36 hot rolled", "watch"), ("4130", "stainless 304", "watch"),
     ],
