@@ -59,7 +59,7 @@ def strength_least(
     weak = next((one.part for one in order if one.kind != "dents" and not reaches(one.factor, ONCE)), "")
     if weak:  # a bearing that dents does not give way, and its own check says when that is a stop
         return Judgement("stop", text, f"Strengthen {weak}, and every part below 1.", figures)
-    if refused := [one.part for one in margins.values() if one.gives]:
+    if refused := [one.part for one in margins.values() if one.gives and one.kind != "dents"]:
         text += f" The code for steady loads does not allow it of {', '.join(refused)}."
         return Judgement("stop", text, f"Strengthen {refused[0]} first.", figures)
     return Judgement("watch", text, f"Have the figures gone over by somebody qualified, {first.part} first.", figures)
