@@ -238,10 +238,7 @@ ISO_261 = Source(
     "ISO 261", "International Organization for Standardization", "General purpose metric screw threads: general plan",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
-ISO_262 = Source(
-    "ISO 262", "International Organization for Standardization", "Selected sizes of metric threads for bolts and nuts",
-    "edition not recorded", "memory", "standard",
-)  # fmt: skip
+ISO_262 = replace(ISO_261, key="ISO 262", title="Selected sizes of metric threads for bolts and nuts")
 ISO_281 = Source(
     "ISO 281:2007", "International Organization for Standardization",
     "Rolling bearings: dynamic load ratings and rating life", "2007", "a quotation", "standard",
