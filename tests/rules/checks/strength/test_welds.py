@@ -296,6 +296,13 @@ def upper(**changes: object) -> dict[str, object]:
             {"metal": "4130", "thickness_one": "5 mm", "thickness_two": "5 mm", "preheat": "none"},
             "watch",
         ),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "not known yet"}, "watch"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "no preheat"}, "stop"),
+        (
+            "upper-weld-filler",
+            {"metal": "4130", "thickness_two": "7 mm", "preheat": "350 F; relieved at 1150 F after"},
+            "watch",
+        ),
         ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "900 F"}, "stop"),
         ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "none"}, "good"),
         ("upper-weld-filler", {"metal": "4130", "thickness_one": "3 mm", "thickness_two": "3.048 mm"}, "good"),
