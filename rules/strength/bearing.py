@@ -25,6 +25,10 @@ DYNAMIC_THRUST: dict[RollingElement, float] = {"ball": 0.92, "roller": 1.5}
 """Part of the thrust added to a row's load for its life. Ball: the factor printed for two rows at 25 deg, taken for one row
 alone, which is careful. Roller: careful, from memory."""
 
+MOST_BEYOND_ROWS: dict[RollingElement, float] = {"ball": 0.72, "roller": 0.5}
+"""How far apart from the rows pressure centres stand at most, over the hub body's diameter: pitch diameter x tangent of the
+contact angle, balls at up to 40 deg, tapered rollers at up to 30, pitch diameter 0.85 of the body. Common practice, no source."""
+
 LIFE_EXPONENT: dict[RollingElement, float] = {"ball": 3.0, "roller": 10 / 3}
 WEIBULL_SLOPE: dict[RollingElement, float] = {"ball": 10 / 9, "roller": 9 / 8}
 """ISO 281 and ISO/TR 1281-1; the slopes from memory."""

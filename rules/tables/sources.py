@@ -238,9 +238,7 @@ ISO_261 = Source(
     "ISO 261", _ISO, "General purpose metric screw threads: general plan",
     "edition not recorded", "memory", "standard",
 )  # fmt: skip
-ISO_262 = Source(
-    "ISO 262", _ISO, "Selected sizes of metric threads for bolts", "edition not recorded", "memory", "standard"
-)
+ISO_262 = replace(ISO_261, key="ISO 262", title="Selected sizes of metric threads for bolts and nuts")
 ISO_281 = Source(
     "ISO 281:2007", _ISO,
     "Rolling bearings: dynamic load ratings and rating life", "2007", "a quotation", "standard",

@@ -3,24 +3,26 @@
 import re
 
 from rules.checks.agreement.metals import NOT_SAID
+from rules.checks.agreement.tie import not_compared
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.patterns import Pattern
 from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WELDS, MadeFrom
 from rules.tables import sources
 from rules.tables.electrodes import WeldProcess
 
 
-def _words(pattern: str) -> re.Pattern[str]:
-    return re.compile(rf"{NOT_SAID}({pattern})\b", re.IGNORECASE)
+def _words(pattern: str) -> Pattern:
+    return Pattern(rf"{NOT_SAID}({pattern})\b", re.IGNORECASE)
 
 
-NAMED: dict[str, re.Pattern[str]] = {
+NAMED: dict[str, Pattern] = {
     "mild steel plate": _words(r"mild steel|a36|a572|10(?:18|20|26)|s(?:235|275|355)\w*"),
     "4130": _words(r"4130|chromoly|chrome[- ]moly|25crmo4"),
-    "aluminium": _words(r"alumini?um|60(?:61|82)|7075|2024|50(?:52|83)|t6(?:51)?"),
+    "aluminium": _words(r"alumini?um|60(?:61|82)|7075|50(?:52|83)|t6(?:51)?"),
     "another steel": _words(
-        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l?|316l?|ar ?[45]00|tool steel"
+        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l|316l|ar ?[45]00|tool steel"
     ),
 }
 """What a certificate calls a metal. Names of grades, from memory."""
@@ -48,8 +50,11 @@ def _shown(found: re.Match[str]) -> str:
 )
 def condition_names_metal(plate_metal: PlateMetal | None, plate_condition: str | None) -> Judgement:
     """The metal chosen for the plate against what is written of its grade and condition."""
-    if plate_metal is None or plate_condition is None or plate_metal == "other":
-        raise DoesNotApply("the plate's metal is not both chosen and written in words")
+    if plate_metal is None or plate_condition is None:
+        why = "the plate's metal is not both chosen and written in words"
+        raise not_compared(why, plate_condition, {"plate.metal": plate_metal})
+    if plate_metal == "other":
+        raise DoesNotApply("the plate is of another metal than those that are told apart")
     for metal, pattern in NAMED.items():
         if metal != plate_metal and (found := pattern.search(plate_condition)):
             text = f"The plate is entered as {plate_metal}, and its grade and condition name “{_shown(found)}”"
@@ -97,7 +102,9 @@ def filler_and_gas_suit_process(
 ) -> Judgement:
     """The filler and its shielding gas, as written, against the welding process."""
     if weld_process is None or plate_filler is None:
-        raise DoesNotApply("process and filler are not both entered")
+        raise not_compared(
+            "process and filler are not both entered", plate_filler, {"plate.weld_process": weld_process}
+        )
     other = ROD if weld_process == "stick" else ELECTRODE
     if found := other.search(plate_filler) or (weld_process == "stick" and ANY_GAS.search(plate_filler)) or None:
         why = f"“{_shown(found)}” goes with {'tig or mig' if weld_process == 'stick' else 'stick'}"

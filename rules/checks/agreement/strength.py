@@ -21,6 +21,7 @@ from rules.measure.closeness import within
 from rules.measure.marks import Thread
 from rules.measure.units import Mm, MPa, Newton, Ratio
 from rules.sheet.confirmed import Confirmed
+from rules.strength.bearing import MOST_BEYOND_ROWS
 from rules.tables.materials import AS_BOUGHT, Metal, lowest
 from rules.tables.sources import COMMON_PRACTICE, GEOMETRY
 from rules.tables.static_safety import RollingElement
@@ -248,7 +249,12 @@ def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: 
     "pressure-centres-and-hub",
     step="loads",
     title="Pressure centres and the hub's body",
-    limits=AtMost("1", 0.72, 0.87, other={"rollers": (0.5, "1"), "least_rollers": (0.6, "1")}),
+    limits=AtMost(
+        "1",
+        MOST_BEYOND_ROWS["ball"],
+        0.87,
+        other={"rollers": (MOST_BEYOND_ROWS["roller"], "1"), "least_rollers": (0.6, "1")},
+    ),
     good="apart from the rows by up to {good} of the hub body's diameter, {rollers} with rollers",
     watch="to {watch}, {least_rollers} with rollers",
     stop="more: no contact angle gives that",

@@ -290,8 +290,13 @@ def bracket_weld_across_bracket(
 ) -> Judgement:
     """A bracket that stands beside the rotor has its two faces outboard and inboard, and a run on each of them."""
     apart, thick, lies = weld_caliper_bracket_apart, weld_caliper_bracket_thickness_one, weld_caliper_bracket_apart_lies
-    if weld_caliper_bracket_form != "fillet on both sides" or apart is None or not thick or lies is None:
-        raise DoesNotApply("the bracket's weld is of another form, or its runs are not all entered")
+    form = weld_caliper_bracket_form
+    if form is not None and form != "fillet on both sides":
+        raise DoesNotApply("the bracket's weld is of another form")
+    if form is None or apart is None or not thick or lies is None:
+        bounds = {"form": form, "apart": apart, "thickness_one": thick or None}
+        bounds = {f"weld_caliper_bracket.{key}": answer for key, answer in bounds.items()}
+        raise not_compared("the two runs of the bracket's weld are not all entered", lies, bounds)
     if not within(apart / thick, *THROUGH):
         raise DoesNotApply("the runs do not lie on the two faces of one bracket")
     text = f"The bracket's two runs lie on its two faces, and from one to the other it is {lies}"

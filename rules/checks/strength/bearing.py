@@ -5,7 +5,8 @@ from math import inf
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, Waits
-from rules.measure.said import inward, plain, sided
+from rules.measure.closeness import reaches
+from rules.measure.said import OneFigure, inward, plain, sided
 from rules.measure.units import Kg, Mm, Newton, Ratio
 from rules.strength.bearing import life_distance
 from rules.strength.margin import SafetyFactor
@@ -39,6 +40,12 @@ def _pads_words(pads: Pads) -> str:
     return " The caliper's place is not entered, so its pads count as pressing in the worst direction."
 
 
+UNKNOWN = (
+    " Where the pressure centres lie nobody has entered. As far apart as a hub so wide lets them be it is {at_most}, so this "
+    "does not stop the sheet; the car the hub comes from is no less of a guide."
+)
+
+
 def _spread_words(pressure_centre_spread: float | None) -> str:
     if pressure_centre_spread is not None:
         return ""
@@ -55,7 +62,8 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
     limits=Limits(other=STATIC),
     good="each row's static safety at least {quiet_ball} on balls, {quiet_roller} on rollers: pronounced shock, quiet running",
     watch="{rated} to that: it dents and runs rough, it does not come apart",
-    stop="less than {rated}: beyond the rating itself",
+    stop="less than {rated}, beyond the rating itself, and with pressure centres as far apart as they can be where they are not "
+    "entered",
     source=(
         sources.MAKERS_ADVICE.saying(
             "static safety table, used on each row with the tilting moment; the cases hold the shock "
@@ -66,6 +74,7 @@ def _spread_words(pressure_centre_spread: float | None) -> str:
 )
 def bearing_static(
     bearing_static_safety: SafetyFactor,
+    static_safety_at_most: Ratio,
     rolling_element: RollingElement,
     static_rating: Newton,
     bearing_spread: Mm,
@@ -76,7 +85,7 @@ def bearing_static(
     """Half the static rating against the worse row's load, which the lever of the tyre decides. Dents, not breakage."""
     shock, quiet, least = _static_safety(rolling_element)
     verdict = at_least(bearing_static_safety, good=quiet, watch=least)
-    middle, figures = sided("middle", bearing_offset, "outboard", "inboard")
+    middle, of_middle = sided("middle", bearing_offset, "outboard", "inboard")
     text = (
         f"Static safety of the worse row is {{bearing_static_safety}} ({bearing_static_safety.case}, "
         f"{bearing_static_safety.limit}), "
@@ -86,8 +95,12 @@ def bearing_static(
         f"{_spread_words(pressure_centre_spread)}{_pads_words(pads_on_hub)}"
     )
     if verdict == "good":
-        return Judgement(verdict, text, figures=figures)
-    if verdict == "watch":
+        return Judgement(verdict, text, figures=of_middle)
+    figures: dict[str, OneFigure] = {**of_middle, "needed": (static_rating * quiet / bearing_static_safety, "N", "up")}
+    if verdict == "stop" and reaches(static_safety_at_most, least):
+        verdict, text = "watch", text + UNKNOWN
+        figures["at_most"] = (static_safety_at_most, "1", "down")
+    elif verdict == "watch":
         text += (
             " That is within the rating and short of what makers ask for: such a blow may leave small dents in the races. The "
             "bearing then hums, runs rough and wears out sooner; it does not come apart from it."
@@ -98,7 +111,7 @@ def bearing_static(
         verdict,
         text,
         "A hub with a static rating of {needed}, rows further apart, or a wheel of another offset.",
-        {**figures, "needed": (static_rating * quiet / bearing_static_safety, "N", "up")},
+        figures,
         in_hand=bearing_static_safety - quiet,
     )
 
@@ -110,19 +123,27 @@ def bearing_static(
     never_good="never: no life is published for such use",
     limits=LIFE,
     watch="{watch} or more",
-    stop="less than {watch}, a floor of this program's own",
+    stop="less than {watch}, a floor of this program's own, and with pressure centres as far apart as they can be where they are "
+    "not entered",
     source=(
         sources.NO_FIGURE.saying("how far a hub must run off road; none of this counts dirt, water or shock"),
         sources.ISO_281.saying("the life, with a1 = 0.64 at 95 %"),
     ),
 )
 def bearing_life(
-    hub_bearing_life: Ratio, design_tyre_diameter: Mm, pressure_centre_spread: Mm | None, limits: AtLeast
+    hub_bearing_life: Ratio,
+    bearing_life_at_most: Ratio,
+    design_tyre_diameter: Mm,
+    pressure_centre_spread: Mm | None,
+    limits: AtLeast,
 ) -> Judgement:
     """The distance that 95 of 100 such bearings would reach on a clean road, each row with its tilting load."""
     distance = life_distance(hub_bearing_life, design_tyre_diameter)
+    verdict = limits.verdict(distance)
+    if verdict == "stop" and limits.verdict(life_distance(bearing_life_at_most, design_tyre_diameter)) != "stop":
+        verdict = "watch"  # the rows' own spread is assumed, which reads too little
     return Judgement(
-        limits.verdict(distance),
+        verdict,
         f"95 of 100 such bearings reach {plain(inward(hub_bearing_life, 'near'))} million turns, which on this tyre is "
         f"[{_thousands(distance / 1.609344)} miles | {_thousands(distance)} km], by ISO 281 with a1 = 0.64 of the 2007 edition. "
         f"Dirt, water and shock come off that; nobody publishes by how much. {WHY_NOT_THE_CATALOGUE}"

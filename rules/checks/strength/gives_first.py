@@ -56,9 +56,10 @@ def strength_least(
         text += f" Nothing was tried with the wheel at {' or '.join(untried)}."
     text += f" {COMMON}"
     figures = {"custom": (CUSTOM, "1"), "known_loads": (KNOWN_LOADS, "1")}
-    if not reaches(first.factor, ONCE):
-        return Judgement("stop", text, f"Strengthen {first.part}, and every part below 1.", figures)
-    if refused := [one.part for one in margins.values() if one.gives]:
+    weak = next((one.part for one in order if one.kind != "dents" and not reaches(one.factor, ONCE)), "")
+    if weak:  # a bearing that dents does not give way, and its own check says when that is a stop
+        return Judgement("stop", text, f"Strengthen {weak}, and every part below 1.", figures)
+    if refused := [one.part for one in margins.values() if one.gives and one.kind != "dents"]:
         text += f" The code for steady loads does not allow it of {', '.join(refused)}."
         return Judgement("stop", text, f"Strengthen {refused[0]} first.", figures)
     return Judgement("watch", text, f"Have the figures gone over by somebody qualified, {first.part} first.", figures)

@@ -33,7 +33,7 @@ NO_PREHEAT = 400.0
 _TEMPERATURE = re.compile(
     r"(\d{1,4})(?:\s*(?:to|and|[-–])\s*(\d{1,4}))?\s*(?:°|deg(?:rees)?\b)?\s*([fc])\b", re.IGNORECASE
 )
-_NO_HEAT = re.compile(r"\s*(?:none|nil|no|not|cold|without)\b", re.IGNORECASE)
+_NO_HEAT = re.compile(r"\s*(?:none|nil|cold|without|no (?:preheat|heat)|not (?:needed|necessary))\b", re.IGNORECASE)
 LONG_IN_LEGS = 100.0
 FEW_HITS = 10_000.0
 """Hits to a crack, fewer of which are told: a hard hit a minute, in a few weeks of days off road. Common practice, no source."""
@@ -204,7 +204,7 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
         text = f"{filler.upper()} is made for {made_for}, and the process is {process}."
         return Judgement("stop", text, "Put right whichever of the two is a slip.")
     temperature = preheat_in_words(given(weld, "preheat") or "")
-    if temperature is not None and temperature[1] > NO_PREHEAT:
+    if temperature is not None and temperature[0] > NO_PREHEAT:
         text = f"No weld is warmed so far beforehand. {_preheat_written(weld)}"
         return Judgement("stop", text, "Put right the figure, or its unit: what the filler maker says for this metal.")
     if metal == "4130":

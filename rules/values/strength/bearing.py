@@ -18,6 +18,7 @@ from rules.measure.vectors import Vector, plus, times
 from rules.sheet.welds import PadsStand
 from rules.strength.bearing import (
     DYNAMIC_SHARE,
+    MOST_BEYOND_ROWS,
     RowLoads,
     basic_life,
     life_load,
@@ -72,6 +73,30 @@ def bearing_spread(strength_asked: bool, pressure_centre_spread: Mm | None, row_
     if row_spread is None:
         raise Waits("hub.row_spread", "loads.pressure_centre_spread")
     return Estimate(row_spread, measure="loads.pressure_centre_spread")
+
+
+@value(
+    "hub bearing",
+    formula="spread of pressure centres as entered, else rows + what the steepest contact angle adds in a hub body so wide",
+    source=sources.GEOMETRY.saying("pitch diameter x tangent of the contact angle, back-to-back"),
+)
+def widest_bearing_spread(
+    strength_asked: bool,
+    pressure_centre_spread: Mm | None,
+    row_spread: Mm | None,
+    body_diameter: Mm,
+    rolling_element: RollingElement | None,
+) -> Mm:
+    """The most that lies between the two points the bearing holds at, mm: what is too much even so is too much.
+
+    >>> widest_bearing_spread(True, None, 20.0, 70.0, "ball"), widest_bearing_spread(True, 60.0, 20.0, 70.0, "ball")
+    (70.4, 60.0)
+    """
+    if pressure_centre_spread is not None:
+        return pressure_centre_spread
+    if row_spread is None:
+        raise Waits("hub.row_spread", "loads.pressure_centre_spread")
+    return row_spread + MOST_BEYOND_ROWS[needed("hub.rolling_element", rolling_element)] * body_diameter
 
 
 @dataclass(frozen=True, slots=True)
@@ -219,6 +244,57 @@ def bearing_static_safety(
         raise OutsideRange("the bearing carries nothing", change="Put right load on one front tyre first.")
     factor, case, limit = min(factors)
     return Margin(factor, case, limit, part="hub bearing", kind="dents")
+
+
+@value(
+    "hub bearing",
+    formula="the static safety with pressure centres as far apart as they can be",
+    source=TWO_CENTRES,
+)
+def static_safety_at_most(
+    strength_asked: bool,
+    static_rating: Newton | None,
+    dynamic_rating: Newton | None,
+    rolling_element: RollingElement | None,
+    corner_loads: CornerLoads,
+    widest_bearing_spread: Mm,
+    pads_on_hub: Pads,
+) -> Ratio:
+    """What the static safety is at most, wherever the pressure centres are.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> case = CaseLoads("standing", nought, (0.0, 0.0, 4000.0), (40_000.0, 0.0, 0.0), nought, nought, nought)
+    >>> loads, pads = CornerLoads(None, (case,)), Pads(120.0, 0.0, None)
+    >>> round(static_safety_at_most(True, 16_000.0, None, "ball", loads, 60.0, pads), 9)
+    3.0
+    """
+    rows = bearing_rows(corner_loads, widest_bearing_spread, pads_on_hub)
+    return float(bearing_static_safety(strength_asked, static_rating, dynamic_rating, rolling_element, rows))
+
+
+@value(
+    "hub bearing",
+    formula="the life with pressure centres as far apart as they can be",
+    source=TWO_CENTRES,
+)
+def bearing_life_at_most(
+    corner_loads: CornerLoads,
+    dynamic_rating: Newton | None,
+    static_rating: Newton | None,
+    widest_bearing_spread: Mm,
+    rolling_element: RollingElement | None,
+) -> Ratio:
+    """Million turns that the bearing reaches at most, wherever its pressure centres are.
+
+    >>> from rules.strength.corner_loads import CaseLoads
+    >>> nought = (0.0, 0.0, 0.0)
+    >>> cases = [CaseLoads(name, nought, (0.0, 0.0, 4000.0), nought, nought, nought, nought)
+    ...     for name in ("standing", "cornering, outer")]
+    >>> round(bearing_life_at_most(CornerLoads(None, cases), 40_000.0, None, 60.0, "ball"), 1)
+    370.4
+    """
+    return hub_bearing_life(corner_loads, dynamic_rating, static_rating, widest_bearing_spread, rolling_element)
 
 
 def _part_way(loads: CornerLoads, share: float) -> tuple[Vector, Vector]:

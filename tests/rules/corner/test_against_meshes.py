@@ -27,4 +27,4 @@ def test_both_cases_are_among_them() -> None:
     """Some pairs overlap, most are apart, so that both are tried."""
     gaps = [pair.gap for n in range(CORNERS) if (made := corner(Random(f"corner {n}"))) for pair in rooms(*made, LOOK)]
     overlapping = sum(gap is not None and gap < 0 for gap in gaps)
-    assert 2 <= overlapping < len(gaps) / 2
+    assert 1 <= overlapping < len(gaps) / 2

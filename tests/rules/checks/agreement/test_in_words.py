@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.graph.results import DoesNotApply
+from rules.graph.results import DoesNotApply, NotJudged
 from tests.support.declared import the_check
 
 
@@ -11,7 +11,7 @@ from tests.support.declared import the_check
     [
         ("mild steel plate", "A36 hot rolled, heat 4130887", "good"),  # a heat number is no grade
         ("mild steel plate", "S355J2 as rolled", "good"), ("4130", "4130 normalised", "good"),
-        ("mild steel plate", "A36, not stainless", "good"),
+        ("mild steel plate", "A36, not stainless", "good"), ("4130", "normalised, certificate of May 2024", "good"),
         ("mild steel plate", "6061-T6", "watch"), ("mild steel plate", "Chromoly, normalized", "watch"),
         ("mild steel plate", "4140 annealed", "watch"), ("4130", "A36 hot rolled", "watch"), ("4130", "stainless 304", "watch"),
     ],
@@ -22,7 +22,13 @@ def test_a_condition_that_names_another_metal_than_the_one_chosen_is_told(
     assert the_check("condition-names-metal")(metal, condition).verdict == verdict
 
 
-@pytest.mark.parametrize(("metal", "condition"), [("other", "6061-T6"), (None, "A36"), ("4130", None)])
+def test_without_the_metal_chosen_its_condition_is_not_judged() -> None:
+    with pytest.raises(NotJudged) as why:
+        the_check("condition-names-metal")(None, "A36")
+    assert why.value.fields == ("plate.metal",)
+
+
+@pytest.mark.parametrize(("metal", "condition"), [("other", "6061-T6"), ("4130", None)])
 def test_without_both_there_is_nothing_to_compare(metal: str | None, condition: str | None) -> None:
     with pytest.raises(DoesNotApply):
         the_check("condition-names-metal")(metal, condition)

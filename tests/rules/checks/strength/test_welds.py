@@ -7,7 +7,7 @@ import pytest
 
 from rules.checks.strength.parts import Holds
 from rules.checks.strength.welds import weld_strength
-from rules.graph.asking import Step, ask
+from rules.graph.asking import Question, Step, ask
 from rules.graph.results import DoesNotApply, NotJudged, OutsideRange, Waits
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
@@ -56,7 +56,7 @@ def test_a_plain_class_lends_its_questions_to_several_steps() -> None:
     assert [asked.name for asked in First.asked().values()] == ["first.width", "first.depth", "first.own"]
     assert [asked.name for asked in Second.asked().values()] == ["second.width", "second.depth"]
     assert First.asked()["width"].label == "Width" and Second.asked()["width"].label == "Other width"
-    assert Shared.width.step == ""  # type: ignore[attr-defined]
+    assert isinstance(Shared.width, Question)  # asked by no step of its own
 
 
 def test_a_step_with_questions_of_its_own_asks_nothing_more() -> None:
@@ -294,6 +294,13 @@ def upper(**changes: object) -> dict[str, object]:
         (
             "upper-weld-filler",
             {"metal": "4130", "thickness_one": "5 mm", "thickness_two": "5 mm", "preheat": "none"},
+            "watch",
+        ),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "not known yet"}, "watch"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "no preheat"}, "stop"),
+        (
+            "upper-weld-filler",
+            {"metal": "4130", "thickness_two": "7 mm", "preheat": "350 F; relieved at 1150 F after"},
             "watch",
         ),
         ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "900 F"}, "stop"),

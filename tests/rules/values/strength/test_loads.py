@@ -9,9 +9,10 @@ import pytest
 from rules.graph.results import NotJudged, Waits
 from rules.judging.judge import Finding, Judged
 from rules.strength.corner_loads import CornerLoads
-from rules.strength.margin import Margin
+from rules.strength.margin import CountedOn, Margin
 from rules.values.strength.loads import part_loads
 from sample_sheets import document
+from tests.support.declared import the_check
 from tests.support.judging import judged_document
 
 Changes = dict[str, object]
@@ -35,6 +36,7 @@ RATED: Changes = {
     "hub.static_rating": "60 kN", "hub.dynamic_rating": "50 kN", "hub.rolling_element": "ball",
     "loads.pressure_centre_spread": "100 mm", "brakes.effective_radius": "120 mm",
 }  # fmt: skip
+ROWS_ALONE: Changes = {"loads.pressure_centre_spread": None, "hub.row_spread": "20 mm", "hub.body_diameter": "88 mm"}
 DONOR: Changes = {"hub.donor_axle_weight": "1000 kg", "hub.donor_tyre_diameter": "640 mm"}
 MINE = (
     "load-multiples", "landing-and-stop-multiples", "link-directions", "tie-rod-rating", "bearing-static",
@@ -285,6 +287,13 @@ CASES = [
     # The rows' own spread is an estimate, so never better than watch
     ("bearing-static", {**RATED, "loads.pressure_centre_spread": None, "hub.row_spread": "100 mm",
                         "hub.static_rating": "64829 N"}, "watch"),
+    # Rows 20 mm apart and nothing said of the pressure centres: in a body of 88 mm balls at 40 deg put them
+    # 20 + 0.72 x 88 = 83.36 mm apart at most. Steering stop: back 600 / 83.36 = 7.1977, up 0.5 + 20 / 83.36 = 0.73992 W;
+    # root of 52.3543 is 7.23563 W, with its thrust 0.38 x 1.5 W 7.80563 W = 19 136.8 N, twice 38 273.5 N.
+    ("bearing-static", {**RATED, **ROWS_ALONE, "hub.static_rating": "38274 N"}, "watch"),
+    ("bearing-static", {**RATED, **ROWS_ALONE, "hub.static_rating": "38273 N"}, "stop"),
+    ("bearing-life", {**RATED, **ROWS_ALONE}, "watch"),
+    ("bearing-life", {**RATED, **ROWS_ALONE, "hub.dynamic_rating": "5 kN"}, "stop"),
     ("bearing-life", {}, "not judged"),
     ("bearing-life", {**RATED, "hub.rolling_element": None}, "waiting"),
     ("bearing-life", RATED, "watch"),
@@ -414,3 +423,13 @@ def test_the_foot_is_not_said_to_be_counted_where_the_brake_is_not_known() -> No
     found = judged_document({**sample, "caliper": caliper})
     (made,) = (one for one in found.findings if one.check == "line-pressure-made")
     assert "is not judged with it" in made.text
+
+
+@pytest.mark.parametrize(("kind", "verdict"), [("dents", "watch"), ("yield", "stop")])
+def test_a_bearing_that_dents_does_not_give_way(kind: CountedOn, verdict: str) -> None:
+    """Its own check says when dents are a stop; what yields at half of its load is one here."""
+    margins = {
+        "one": Margin(0.5, "rock", "dents in the outboard row", part="hub bearing", kind=kind),
+        "two": Margin(1.6, "rock", "shear", part="tie rod"),
+    }
+    assert the_check("strength-least")(margins, (), True, None, None).verdict == verdict
