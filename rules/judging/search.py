@@ -41,14 +41,22 @@ def one_of(word: str) -> str:
     return word.removesuffix("s") if len(word) > SHORT else word
 
 
+@cache
+def _called(label: str) -> frozenset[str]:
+    own = plain_words(label)
+    return frozenset((own, *names_of(label), *names_of(one_of(own))))
+
+
 def farness(wanted: str, label: str) -> int:
     """How far what is wanted is from a label: 0 called just so, 1 in its own words, 2 in what it is also called, 3 elsewhere.
+
+    Where nothing is wanted everything is as near.
 
     >>> [farness(*pair) for pair in (("wishbone", "Arms"), ("arm", "Arm points"), ("tire", "Smallest tyre"), ("tire", "Use"))]
     [0, 1, 2, 3]
     """
     words, own = plain_words(wanted), plain_words(label)
-    if words in (own, *names_of(label), *names_of(one_of(own))):
+    if not words or words in _called(label):
         return 0
     if all(_is_in(f" {own}", word) or _is_in(f" {own}", one_of(word)) for word in words.split()):
         return 1
