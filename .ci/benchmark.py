@@ -3,6 +3,7 @@
 python .ci/benchmark.py [judge] [answer] [motion] [check] [paint] [keys] [pages] [picture]
 """
 
+import gc
 import os
 import pty
 import resource
@@ -135,12 +136,14 @@ def judge_speed() -> None:
 def answer_speed() -> None:
     """What one changed answer costs while somebody types, and what follows when the keys rest. In time of the processor.
 
-    Every answer is a new one, so that nothing found for an earlier one helps.
+    Every answer is a new one, so that nothing found for an earlier one helps; garbage is looked for as in the wizard.
     """
     from rules.judging.judge import judge
     from rules.sheet import FIELDS, read_sheet
+    from wizard.app import MADE_BETWEEN_LOOKS
     from wizard.files.sheet_file import read
 
+    gc.set_threshold(MADE_BETWEEN_LOOKS)
     kinds = (
         ("a light", "job.corner_weight", "kg"),
         ("a geometry", "pivots.spacing", "mm"),

@@ -4,7 +4,7 @@ Frame of the left wheel: x forward, y outboard, z up; origin on the ground under
 centre. Every part is where it stands at ride height with the wheels straight. mm.
 """
 
-from dataclasses import field
+from functools import cached_property
 from typing import Annotated, Literal, NamedTuple
 
 from rules.graph.declare import Role, Waiting
@@ -32,7 +32,7 @@ class Foot(NamedTuple):
     way: Vector
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Part:
     """One part. name: in words, without an article. held_by: the group it is rigid with, where that is not its own.
 
@@ -50,20 +50,19 @@ class Part:
     stands_on: str = ""
     foot: Foot | None = None
     assumed: str = ""
-    solid: Solid = field(init=False, compare=False, repr=False)
-    number: int = field(init=False, compare=False, repr=False)
 
-    def __post_init__(self) -> None:
-        object.__setattr__(self, "solid", solid(*self.shapes))
-        object.__setattr__(
-            self,
-            "number",
-            hash((self.name, self.group, self.shapes, self.kind, self.held_by, self.stands_on, self.assumed)),
-        )
+    @cached_property
+    def solid(self) -> Solid:
+        """Its pieces, made when they are first looked at: a key that only moves it looks at none."""
+        return solid(*self.shapes)
+
+    @cached_property
+    def _number(self) -> int:
+        return hash((self.name, self.group, self.shapes, self.kind, self.held_by, self.stands_on, self.assumed))
 
     def __hash__(self) -> int:
         """Worked out once: parts are looked up by what they are many times."""
-        return self.number
+        return self._number
 
     @property
     def moves_with(self) -> MovesWith:
