@@ -6,6 +6,7 @@ from typing import Any, ClassVar
 from textual import events
 from textual.binding import Binding, BindingType
 from textual.css.styles import RenderStyles
+from textual.geometry import Region
 from textual.message import Message
 from textual.widgets import Input
 
@@ -54,9 +55,14 @@ class Entry(Input, LaidOutOnce):
         event.prevent_default()
 
     def on_focus(self) -> None:
-        """The cursor blinks from now on."""
+        """The cursor blinks from now on, and is in sight."""
         if self._blink_timer is None:
             self._blink_timer = self.set_interval(BLINK, self._toggle_cursor, pause=not self.cursor_blink)
+        self.scroll_to_region(Region(self._cursor_offset, 0, 1, 1), force=True, animate=False)
+
+    def on_blur(self) -> None:
+        """A long entry is seen from its beginning: of `1 1/4 x 0.120 tube` nobody is to read `1/4 x 0.120 tube`."""
+        self.scroll_to(x=0, force=True, animate=False)
 
     def _get_component_classes(self) -> frozenset[str]:  # type: ignore[override]
         """Nothing to style with the page, until it was asked for once."""
