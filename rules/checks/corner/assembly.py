@@ -33,7 +33,7 @@ from rules.solids.shapes import Cylinder
 from rules.tables import sources
 from rules.tables.hexagons import hexagon_for
 from rules.tables.sockets import socket_outside, thin_socket_outside
-from rules.values.optional_step import needed
+from rules.values.optional_step import needed, whole_once_begun
 
 TOOLS = sources.COMMON_PRACTICE.saying(
     "a socket is 1.3 widths across flats and 3 mm more outside, the jaw of a spanner 2"
@@ -233,8 +233,8 @@ def caliper_bolts_out(
     waiting_parts: WaitingParts,
     bracket_hole_spacing: Mm | None,
     bracket_hole_diameter: Mm | None,
-    bracket_thickness: Mm,
-    bracket_arm_offset: Mm,
+    bracket_thickness: Mm | None,
+    bracket_arm_offset: Mm | None,
     bolts_inside_edge: Mm,
     rotor_diameter: Mm,
     rotor_plane_offset: Mm,
@@ -244,16 +244,18 @@ def caliper_bolts_out(
 ) -> Judgement:
     """The two caliper bolts, and whether the wheel has to be off for them."""
     _wait_for(waiting_parts)
-    if bracket_hole_spacing is None or bracket_hole_diameter is None:
-        asked = {"bracket_hole_spacing": bracket_hole_spacing, "bracket_hole_diameter": bracket_hole_diameter}
-        raise Waits(*(f"plate.{key}" for key, answer in asked.items() if answer is None))
-    hexagon = hexagon_for(bracket_hole_diameter - HOLE_LARGER)
+    asked = {
+        "plate.bracket_hole_spacing": bracket_hole_spacing, "plate.bracket_hole_diameter": bracket_hole_diameter,
+        "plate.bracket_thickness": bracket_thickness, "upright.bracket_arm_offset": bracket_arm_offset,
+    }  # fmt: skip
+    spacing, hole, thickness, offset = whole_once_begun("the caliper's bracket is not drawn yet", asked)
+    hexagon = hexagon_for(hole - HOLE_LARGER)
     towards, along = (sin(caliper_at), 0.0, cos(caliper_at)), (cos(caliper_at), 0.0, -sin(caliper_at))
     middle = plus(spindle(wheel_centre_height), times(rotor_diameter / 2 - bolts_inside_edge, towards))
-    back = rotor_plane_offset - bracket_arm_offset - bracket_thickness / 2
+    back = rotor_plane_offset - offset - thickness / 2
     standing = fixed(every_part, ("caliper", "caliper bracket"))
     heads = [
-        Head(plus(middle, times(way * bracket_hole_spacing / 2, along), (0.0, back, 0.0)), INBOARD, hexagon.head,
+        Head(plus(middle, times(way * spacing / 2, along), (0.0, back, 0.0)), INBOARD, hexagon.head,
              hexagon.across_flats)
         for way in (-1, 1)
     ]  # fmt: skip

@@ -66,6 +66,12 @@ def test_a_page_that_may_be_left_out_says_what_is_left_once_it_is_asked_for() ->
     assert PAGES[first_unfinished(judged(begun))].key == "arms"
 
 
+def test_on_a_new_sheet_nothing_is_left_of_what_may_be_left_out() -> None:
+    states = {page.title: page_state(page, judged({"sheet_version": 2, "units": "inch"})).words for page in PAGES}
+    begun = {"Job", "Tyre", "Wheel", "Rotor and caliper", "Hub", "Pivots"}
+    assert {title for title, words in states.items() if words != "optional"} == begun
+
+
 def test_a_page_with_a_check_still_being_worked_out_does_not_read_done() -> None:
     moving = document("dune_wren_moving")
     before = judged(moving)
