@@ -248,7 +248,7 @@ def side_and_shear(which_side: JointSide | None, which_shear: Shear | None, whic
 
 @check(
     "{called}-thread-sold",
-    step="{table}",
+    step="{cut}",
     title="Thread of the {said}",
     good="a diameter and pitch that bolts are sold with",
     watch="another, and not confirmed",
@@ -258,36 +258,12 @@ def side_and_shear(which_side: JointSide | None, which_shear: Shear | None, whic
         sources.COMMON_PRACTICE.saying("tie-rod ends have others besides"),
     ),
     each=(
-        {"called": "wheel-stud", "said": "wheel studs", "table": "hub", "cut": "hub", "thread": "stud_thread"},
-        {"called": "hub-bolt", "said": "hub bolts", "table": "hub", "cut": "hub", "thread": "mount_bolt_thread"},
-        {
-            "called": "upper-pivot",
-            "said": "upper pivot bolt",
-            "table": "bolts",
-            "cut": "bolts",
-            "thread": "upper_thread",
-        },
-        {
-            "called": "lower-pivot",
-            "said": "lower pivot bolt",
-            "table": "bolts",
-            "cut": "bolts",
-            "thread": "lower_thread",
-        },
-        {
-            "called": "caliper-bolt",
-            "said": "caliper bolts",
-            "table": "bolts",
-            "cut": "bolts",
-            "thread": "caliper_thread",
-        },
-        {
-            "called": "tie-rod-end",
-            "said": "tie rod's ends",
-            "table": "steering",
-            "cut": "steering",
-            "thread": "tie_rod_thread",
-        },
+        {"called": "wheel-stud", "said": "wheel studs", "cut": "hub", "thread": "stud_thread"},
+        {"called": "hub-bolt", "said": "hub bolts", "cut": "hub", "thread": "mount_bolt_thread"},
+        {"called": "upper-pivot", "said": "upper pivot bolt", "cut": "bolts", "thread": "upper_thread"},
+        {"called": "lower-pivot", "said": "lower pivot bolt", "cut": "bolts", "thread": "lower_thread"},
+        {"called": "caliper-bolt", "said": "caliper bolts", "cut": "bolts", "thread": "caliper_thread"},
+        {"called": "tie-rod-end", "said": "tie rod's ends", "cut": "steering", "thread": "tie_rod_thread"},
     ),
 )
 def thread_sold(cut_thread: Thread | None, confirmed: Confirmed, cut: str, thread: str) -> Judgement:
