@@ -37,6 +37,7 @@ from rules.drawn.full_size.shapes import (
     points_on,
 )
 from rules.drawn.patches import Patch, clipped
+from rules.measure.closeness import more_than
 from rules.measure.outline import Point
 
 _ARROW_HALF = 0.6
@@ -272,7 +273,7 @@ class Board:
                 break
             if self._is_clear(words, clearance) and not self._crosses_words((*feature, *elbow)):
                 counts = self._against(feature, elbow, least) + _larger(words.box, room)
-                if counts < least:
+                if more_than(least, counts):  # of two alike the nearer, whatever the last digit of a sum
                     best, least = (words, elbow), counts
             patience -= best is not None
         return best
@@ -288,7 +289,7 @@ class Board:
             room = ((x - reach, y - reach), (x + reach, y - reach), (x + reach, y + reach), (x - reach, y + reach))
             if not crossed(room, self._lines) and not self._crosses_words((*feature, *elbow)):
                 counts = self._against(feature, elbow, least)
-                if counts < least:
+                if more_than(least, counts):
                     best, least = (angle, elbow, (x, y), room), counts
                 patience -= 1
         if best is None:

@@ -15,6 +15,8 @@ _ROUND = (30, 150, 60, 120, -30, -150, -60, -120, 0, 180, 15, 165, -15, -165, 45
 """Directions of leader lines in degrees, the usual ones first; none hugs an upright line."""
 _REACHES = (7, 10, 14, 18, 23, 28, 34, 40, 48, 56, 66, 78, 92, 108)
 """mm that leader lines are long, the first that will do."""
+_HAIR = 1e-6
+"""mm2, twice the area between two lines that touch; what a sum's last digit makes of it must decide nothing."""
 
 Segment = tuple[float, float, float, float]
 Corners = tuple[Point, Point, Point, Point]
@@ -22,14 +24,21 @@ Corners = tuple[Point, Point, Point, Point]
 
 
 def meet(start: Point, end: Point, edge: Segment) -> bool:
-    """Whether two straight lines cross."""
+    """Whether two straight lines cross; one that touches the other or lies along it does, since it could not be told from it.
+
+    Of two that are in line it must be known that they overlap.
+    """
     (ax, ay), (bx, by), (x1, y1, x2, y2) = start, end, edge
     across, up = bx - ax, by - ay
     # On which side of the one the ends of the other lie, and the other way round.
-    if (across * (y1 - ay) - up * (x1 - ax)) * (across * (y2 - ay) - up * (x2 - ax)) >= 0:
+    if _same_side(across * (y1 - ay) - up * (x1 - ax), across * (y2 - ay) - up * (x2 - ax)):
         return False
     across, up = x2 - x1, y2 - y1
-    return (across * (ay - y1) - up * (ax - x1)) * (across * (by - y1) - up * (bx - x1)) < 0
+    return not _same_side(across * (ay - y1) - up * (ax - x1), across * (by - y1) - up * (bx - x1))
+
+
+def _same_side(one: float, other: float) -> bool:
+    return min(one, other) > _HAIR or max(one, other) < -_HAIR
 
 
 def crossed_by(start: Point, end: Point, edges: Iterable[Segment]) -> Iterator[Segment]:

@@ -4,7 +4,7 @@ from random import Random
 
 import pytest
 
-from rules.drawn.full_size.places import Corners, Segment, crossed, crossing, meet
+from rules.drawn.full_size.places import Corners, Segment, crossed, crossed_by, crossing, meet
 
 DIAMOND: Corners = ((0.0, -10.0), (10.0, 0.0), (0.0, 10.0), (-10.0, 0.0))
 """A square on its corner: inside, the sizes of x and y come to less than 10 together."""
@@ -63,8 +63,18 @@ def test_the_first_line_that_runs_through_is_told() -> None:
         ((12.0, -5.0, 12.0, 5.0), False),
         ((-2.0, -5.0, -2.0, 5.0), False),
         ((0.0, 1.0, 10.0, 1.0), False),  # beside it
+        ((2.0, 0.0, 8.0, 0.0), True),  # along it
+        ((2.0, 1e-12, 8.0, -1e-12), True),
+        ((2.0, 1e-12, 8.0, 1e-12), True),
+        ((5.0, 0.0, 5.0, 5.0), True),  # ends on it
+        ((5.0, -1e-12, 5.0, -5.0), True),
     ],
 )
 def test_whether_two_straight_lines_cross(edge: Segment, crosses: bool) -> None:
     """One runs 10 along the level."""
     assert meet((0.0, 0.0), (10.0, 0.0), edge) is crosses
+
+
+def test_a_line_is_not_crossed_by_one_that_is_in_line_with_it_farther_on() -> None:
+    in_line, along = (12.0, 0.0, 15.0, 0.0), (9.0, 0.0, 15.0, 0.0)
+    assert list(crossed_by((0.0, 0.0), (10.0, 0.0), [in_line, along])) == [along]
