@@ -5,9 +5,10 @@ python .ci/mutants.py 300 --seed 7        so many, drawn by a seed; the same see
 python .ci/mutants.py 50 --only rules/solids   of some files alone
 python .ci/mutants.py --again             those that survived the last time
 
-Each change is made in a copy of the project, and only the tests that come to its line are run there, the quickest first,
-until one fails. A test that does not end counts as having failed. What no test notices is printed; those that change
-nothing anybody could see stand with the reason in `.ci/mutants_accepted.toml`. Needs `pip install coverage` once.
+Only the tests that come to the line of a change are run, the quickest first, until one fails: with the function put in
+place where that will do, and in a copy of the project where the change is run while modules are loaded. A test that does
+not end counts as having failed. What no test notices is printed; changes that nobody could see stand with the reason in
+`.ci/mutants_accepted.toml` and are not run. Needs Python 3.12.
 """
 
 import argparse
@@ -18,32 +19,24 @@ import json
 import multiprocessing
 import os
 import random
-import resource
 import shutil
-import signal
 import sys
 import tempfile
 import time
 import tomllib
-from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from fnmatch import fnmatchcase
-from math import ceil
 from pathlib import Path
 from typing import Any
 
+from in_place import STAGES, Change, Timed, in_place, parted, staged
 from mutations import CLOSENESS, Mutation, lines_run_by_name, mutations, names_in
 from reach import EXAMPLES, HOME, KEPT, QUIET, Reached, few_examples, load_libraries, reached, silenced
 
 COPIED = ("rules", "wizard", "sample_sheets", "tests", ".ci", "pyproject.toml", "README.md", "DEVELOPERS.md")
 ACCEPTED = Path(__file__).with_name("mutants_accepted.toml")
 LEFT = KEPT.with_name("survived.json")
-STAGES = (1.5, 5.0)
-"""Seconds' worth of tests run at a time, as long as none fails; after these the rest, as far as `--longest` goes."""
-MEMORY = 6 << 30
-WAITING = 10.0
-"""Times as long as it may work, a process may take: others work on the machine too."""
 OF_ALL = "tests/test_kept"
 """How the files begin that keep all that is worked out, drawn and written down; they are tried early, whatever the change."""
 
@@ -56,7 +49,12 @@ class Mutant:
     mutation: Mutation
     line: int
     text: str
-    tests: tuple[tuple[str, float], ...]
+    tests: Timed
+
+    @property
+    def kept(self) -> dict[str, str]:
+        """What tells it from any other, also when the lines above it have moved."""
+        return {"path": self.path, "text": self.text, "was": self.mutation.was, "now": self.mutation.now}
 
     def __str__(self) -> str:
         now = self.mutation.now.removeprefix(f"{CLOSENESS}.")
@@ -135,6 +133,17 @@ class Project:
         line = self.sources[path].count("\n", 0, mutation.start) + 1
         return line, self.sources[path].splitlines()[line - 1].strip()
 
+    @property
+    def test_files(self) -> Iterable[str]:
+        """Those that are known to come to something."""
+        return self._reach.keys()
+
+    def change(self, mutant: Mutant) -> Change:
+        """The same as a change of the source of its module."""
+        source, mutation = self.sources[mutant.path], mutant.mutation
+        lines = sum(1 << line for line in range(mutation.first, mutation.last + 1))
+        return Change(mutant.path, source, mutation.applied(source), lines, mutant.tests)
+
     def _coming(self, path: str, mutation: Mutation) -> set[str]:
         if mutation.in_function and (found := self._at(path, range(mutation.first, mutation.last + 1))):
             return found
@@ -160,20 +169,6 @@ class Project:
             for test, reached in one.lines.get(path, {}).items()
             if reached & wanted
         }
-
-
-def staged(tests: tuple[tuple[str, float], ...], longest: float) -> Iterator[tuple[list[str], float]]:
-    """The tests in turns that take about as long as the stages, each with the seconds it should take."""
-    left = list(tests)
-    for length in (*STAGES, longest):
-        turn: list[str] = []
-        taken = 0.0
-        while left and (taken + left[0][1] <= length or not turn):
-            test, seconds = left.pop(0)
-            turn.append(test)
-            taken += seconds
-        if turn:
-            yield turn, taken
 
 
 _copy = Path()
@@ -208,27 +203,10 @@ def tried(mutant: Mutant) -> tuple[Mutant, str]:
 
 
 def _run(tests: list[str], limit: float) -> str:
-    said = _copy / "said"
-    said.write_text("")
-    if not (child := os.fork()):
-        os.setsid()
-        resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
-        resource.setrlimit(resource.RLIMIT_CPU, (ceil(limit), ceil(limit)))
-        os._exit(_in_child(tests, said))
-    until = time.monotonic() + WAITING * limit
-    while time.monotonic() < until:
-        ended, status = os.waitpid(child, os.WNOHANG)
-        if ended and status in (signal.SIGXCPU, signal.SIGKILL):
-            return "does not end"
-        if ended:
-            return (said.read_text() or f"ended with {status}") if status else ""
-        time.sleep(0.02)
-    os.killpg(child, signal.SIGKILL)
-    os.waitpid(child, 0)
-    return "does not end"
+    return parted(functools.partial(_in_child, tests), limit, _copy / "said")
 
 
-def _in_child(tests: list[str], said: Path) -> int:
+def _in_child(tests: list[str], say: Callable[[str], None]) -> int:
     import pytest
 
     place = {test: number for number, test in enumerate(tests)}
@@ -245,7 +223,7 @@ def _in_child(tests: list[str], said: Path) -> int:
 
         def pytest_runtest_logreport(self, report: Any) -> None:
             if report.failed:
-                said.write_text(report.nodeid)
+                say(report.nodeid)
 
     silenced()
     os.chdir(_copy)
@@ -294,33 +272,37 @@ def main() -> None:
     else:
         chosen = random.Random(asked.seed).sample(every, min(asked.count, len(every)))
     print(f"seed {asked.seed}: {len(chosen)} of {len(every)} changes")
-    load_libraries()
-    counts: Counter[str] = Counter()
+    known = [(path, one) for path, one in chosen if accepted(path, project.text(path, one)[1], one.was)]
+    mutants = [project.mutant(path, one) for path, one in chosen if (path, one) not in known]
     left = []
-    with tempfile.TemporaryDirectory() as folder:
-        mutants = (project.mutant(path, one) for path, one in chosen)
-        pool = multiprocessing.get_context("fork").Pool(asked.jobs, _make_copy, (folder, asked.longest))
-        with pool:
-            for number, (mutant, by) in enumerate(pool.imap_unordered(tried, mutants, chunksize=1), 1):
-                why = "" if by else accepted(mutant.path, mutant.text, mutant.mutation.was)
-                counts["killed" if by else "accepted" if why else "survived"] += 1
-                if not by and not why:
-                    left.append(
-                        {
-                            "path": mutant.path,
-                            "text": mutant.text,
-                            "was": mutant.mutation.was,
-                            "now": mutant.mutation.now,
-                        }
-                    )
-                    print(f"[{number}] SURVIVED of {len(mutant.tests)} tests: {mutant}", flush=True)
-                if number % 25 == 0:
-                    print(f"[{number}] {dict(counts)}", flush=True)
-    LEFT.write_text(json.dumps(left, indent=1))
-    noticed = counts["killed"] / max(len(chosen) - counts["accepted"], 1)
+    for number, (mutant, by) in enumerate(all_tried(project, mutants, asked.jobs, asked.longest), 1):
+        if not by:
+            left.append(mutant)
+            print(f"[{number}] SURVIVED of {len(mutant.tests)} tests: {mutant}", flush=True)
+        if number % 25 == 0:
+            print(f"[{number}] {number - len(left)} noticed", flush=True)
+    LEFT.write_text(json.dumps([one.kept for one in left], indent=1))
+    noticed = len(mutants) - len(left)
     print(
-        f"seed {asked.seed}: {len(chosen)} changes, {dict(counts)}; {noticed:.1%} of those that change anything are noticed"
+        f"seed {asked.seed}: {len(chosen)} changes, {len(known)} of no consequence; "
+        f"{noticed} of {len(mutants)} noticed, {noticed / max(len(mutants), 1):.1%}"
     )
+
+
+def all_tried(project: Project, mutants: list[Mutant], jobs: int, longest: float) -> Iterator[tuple[Mutant, str]]:
+    """Each with what becomes of it, in no order: first in place, then in copies what that cannot settle."""
+    load_libraries()
+    inside = [one for one in mutants if one.mutation.in_function]
+    copied = [one for one in mutants if not one.mutation.in_function]
+    with tempfile.TemporaryDirectory() as folder:
+        files = sorted(project.test_files)
+        for result in in_place([project.change(one) for one in inside], jobs, longest, files, Path(folder)):
+            if result.settled:
+                yield inside[result.number], result.by
+            else:
+                copied.append(inside[result.number])
+        with multiprocessing.get_context("fork").Pool(jobs, _make_copy, (folder, longest)) as pool:
+            yield from pool.imap_unordered(tried, copied, chunksize=1)
 
 
 if __name__ == "__main__":
