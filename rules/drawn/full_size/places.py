@@ -22,14 +22,18 @@ Corners = tuple[Point, Point, Point, Point]
 
 
 def meet(start: Point, end: Point, edge: Segment) -> bool:
-    """Whether two straight lines cross."""
+    """Whether two straight lines cross.
+
+    What lies on a line counts as left of it. So a line through a corner of an outline crosses one of its two sides there, to
+    whichever side the last bit of a figure puts the corner; were touching no crossing, it would cross neither.
+    """
     (ax, ay), (bx, by), (x1, y1, x2, y2) = start, end, edge
     across, up = bx - ax, by - ay
     # On which side of the one the ends of the other lie, and the other way round.
-    if (across * (y1 - ay) - up * (x1 - ax)) * (across * (y2 - ay) - up * (x2 - ax)) >= 0:
+    if (across * (y1 - ay) >= up * (x1 - ax)) == (across * (y2 - ay) >= up * (x2 - ax)):
         return False
     across, up = x2 - x1, y2 - y1
-    return (across * (ay - y1) - up * (ax - x1)) * (across * (by - y1) - up * (bx - x1)) < 0
+    return (across * (ay - y1) >= up * (ax - x1)) != (across * (by - y1) >= up * (bx - x1))
 
 
 def crossed_by(start: Point, end: Point, edges: Iterable[Segment]) -> Iterator[Segment]:

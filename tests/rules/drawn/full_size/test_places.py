@@ -68,3 +68,12 @@ def test_the_first_line_that_runs_through_is_told() -> None:
 def test_whether_two_straight_lines_cross(edge: Segment, crosses: bool) -> None:
     """One runs 10 along the level."""
     assert meet((0.0, 0.0), (10.0, 0.0), edge) is crosses
+
+
+@pytest.mark.parametrize("last_bit", [-3e-14, 0.0, 3e-14])
+@pytest.mark.parametrize("corner", [5.0, 0.5])
+def test_a_line_through_a_corner_of_an_outline_crosses_one_of_its_two_sides(corner: float, last_bit: float) -> None:
+    """The outline comes from above and goes on below, so it is crossed once, wherever rounding has put its corner."""
+    sides = ((4.0, 3.0, corner, last_bit), (corner, last_bit, 6.0, -3.0))
+    for start, end in (((0.0, 0.0), (10.0, 0.0)), ((10.0, 0.0), (0.0, 0.0))):
+        assert sum(meet(start, end, side) for side in sides) == 1
