@@ -200,6 +200,20 @@ def test_a_sheet_is_not_begun_in_a_folder_that_is_gone(tmp_path: Path) -> None:
     ]
 
 
+def test_leaving_with_what_somebody_else_wrote_ends_without_a_word_of_a_fault(
+    terminal: Terminal, half_done: Path
+) -> None:
+    typed(terminal, half_done)
+    theirs = half_done.read_text("utf-8").replace("half done", "theirs")
+    half_done.write_text(theirs, "utf-8")
+    terminal.type(b"\x11")
+    terminal.until(b"Take theirs")
+    terminal.type(b"\x1b[A\r")  # the last of the answers, by the arrow up from the first
+    assert terminal.status() == 0
+    assert b"Traceback" not in terminal.output
+    assert half_done.read_text("utf-8") == theirs
+
+
 @pytest.mark.parametrize("arguments", [(), ("demo",), ("{sheet}",)])
 def test_a_terminal_that_cannot_place_text_is_told_in_one_line(
     half_done: Path, tmp_path: Path, arguments: tuple[str, ...]
