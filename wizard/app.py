@@ -300,8 +300,8 @@ class BuildSheetApp(DressedApp):
             answered,
         )
 
-    def ask_about_conflict(self, reason: str, go: Callable[[], None]) -> None:
-        """Ask whose version of the file stays; nothing is overwritten before the answer. Then `go`."""
+    def ask_about_conflict(self, reason: str, go: Callable[[], None] | None) -> None:
+        """Ask whose version of the file stays; nothing is overwritten before the answer. Then `go`, or stay on the sheet."""
         session = cast(Session, self.session)
 
         def answered(answer: str | None) -> None:
@@ -319,9 +319,9 @@ class BuildSheetApp(DressedApp):
                 session.trouble = f"{reason} Your answers are not saved. Ctrl+s asks again."
             if screen := self.sheet_screen:
                 screen.conflict_settled()
-                if answer == "theirs" and going:
+                if answer == "theirs" and going and go is None:  # a screen that is left builds no page any more
                     screen.reload()
-            if going:
+            if going and go is not None:
                 go()
 
         from wizard.screens.confirm import Ask

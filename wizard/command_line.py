@@ -17,6 +17,8 @@ if TYPE_CHECKING:
     from wizard.files.sheet_file import SheetFile
 
 NO_STOP, STOP, UNREADABLE = 0, 1, 2
+READER_GONE = TOLD_TO_STOP + 13
+"""By custom the exit status where the reader of the output left (`| head`): SIGPIPE's, also where the system has none."""
 USAGE = """\
 buildsheet                       open the wizard
 buildsheet FILE.toml             open that sheet at its first unfinished step, or a new one there; --picture characters
@@ -42,7 +44,7 @@ It informs a builder; it does not certify. Local rules, the inspector and licens
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Run one command. Returns the exit status: 0 no stop, 1 a stop, 2 something cannot be read."""
+    """Run one command. Returns the exit status: 0 no stop, 1 a stop, 2 something cannot be read, 141 nobody read to the end."""
     given = list(sys.argv[1:] if arguments is None else arguments)
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
@@ -52,8 +54,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         # After a signal the terminal may be gone, which is no fault of the sheet's; some start this with none at all.
         if status < TOLD_TO_STOP and sys.stdout is not None:
             sys.stdout.flush()
-    except BrokenPipeError:  # whoever read it has seen enough
-        status = NO_STOP
+    except BrokenPipeError:  # whoever read it has seen enough; whether anything stops was not told to the end
+        status = READER_GONE
     except OSError as reason:
         say(f"buildsheet: stopped, because the system says: {reason.strerror or reason}", sys.stderr)
         status = UNREADABLE
@@ -127,7 +129,9 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
 
 
 def _at_a_terminal() -> bool:
-    if not (sys.stdin.isatty() and sys.stdout.isatty()):
+    if not all(
+        stream is not None and stream.isatty() for stream in (sys.stdin, sys.stdout)
+    ):  # None: started without it
         complain("the wizard needs a terminal to draw on; `buildsheet check FILE` works without one")
     elif os.environ.get("TERM") == "dumb":
         complain(

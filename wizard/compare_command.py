@@ -76,7 +76,7 @@ def lines_of(found: Comparison, sheets: list[Judged], names: tuple[str, str]) ->
 
 def rows(one: Differs) -> list[str]:
     """The first sheet's, the second's, what it is: in a line, or over several where there are many words."""
-    was, now = one.one or "-", one.other or "-"
+    was, now = (text.replace("\n", " ") or "-" for text in (one.one, one.other))
     if max(len(was), len(now)) > COLUMN:
         return wrapped("  ", f"{one.title}: {was} | {now}")
     return [f"  {was:>{COLUMN}} {now:>{COLUMN}}  {one.title}"]

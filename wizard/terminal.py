@@ -76,6 +76,11 @@ def driver_class(ending: "Ending | None", incoming: Incoming) -> "type[Driver] |
 
         _begun = False
 
+        def __init__(self, *given: Any, **named: Any) -> None:
+            super().__init__(*given, **named)
+            # Textual paints on standard error, which many send elsewhere (`2>/dev/null`); the start has looked at this one.
+            self._file: Any = sys.__stdout__
+
         def start_application_mode(self) -> None:
             """Take the terminal over."""
             super().start_application_mode()  # type: ignore[no-untyped-call]

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from math import isclose
 from typing import Any
 
+from rules.graph.asking import printable
 from rules.graph.results import Verdict
 from rules.judging.judge import Finding, Judged, label, shown
 from rules.judging.reader import Name, answer
@@ -73,7 +74,7 @@ def _entries(one: Judged, other: Judged) -> Iterator[Differs]:
 
 
 def _entry(judged: Judged, name: str) -> str:
-    """As typed, with the sheet's unit behind a bare number."""
+    """As typed, with the sheet's unit behind a bare number and a mark for what a terminal would obey."""
     typed = judged.sheet.typed.get(name)
     if typed is None:
         return ""
@@ -82,7 +83,7 @@ def _entry(judged: Judged, name: str) -> str:
     units = judged.sheet.units
     bare = isinstance(typed, int | float) or str(typed).strip().lstrip("+-").replace(".", "", 1).isdigit()
     unit = FIELDS[name].bare_unit(units) if units and bare else ""
-    return f"{typed} {unit}".strip()
+    return "\n".join(map(printable, f"{typed} {unit}".strip().split("\n")))
 
 
 def _figures(one: Judged, other: Judged) -> Iterator[Differs]:

@@ -1,7 +1,7 @@
 """Finding a question, a value or a check by part of its name or by what else builders call it."""
 
 from collections.abc import Iterable
-from functools import cache
+from functools import cache, lru_cache
 
 from rules.judging.trade import trade
 from rules.sheet import FIELDS, STEPS
@@ -114,8 +114,17 @@ def nearest_key(unknown: str) -> str:
     ('pivots.castor', 'pivots.ground_offset', 'tyre', '')
     """
     step, _, key = name_today(unknown).rpartition(".")
+    keys, called = _keys_of(step)
+    near = called.get(plain_words(key)) or "".join(nearest(key, keys, most=1) if keys else ())
+    return f"{step}.{near}" if near and step else near
+
+
+@lru_cache(64)
+def _keys_of(step: str) -> tuple[tuple[str, ...], dict[str, str]]:
+    """The keys of a step, or the names of all steps for an empty one, and which of them each plain word stands for.
+
+    Kept: a file may hold thousands of keys that nobody knows, in few steps.
+    """
     labels = {asked.key: asked.label for asked in FIELDS.values() if asked.step == step}
-    names = labels if step else {one.name: one.name for one in STEPS}
-    called_so = [name for name, label in names.items() if plain_words(key) in names_of(label)]
-    near = called_so or (nearest(key, names, most=1) if names else ())
-    return f"{step}.{near[0]}" if near and step else near[0] if near else ""
+    keys = labels if step else {one.name: one.name for one in STEPS}
+    return tuple(keys), {called: key for key in reversed(keys) for called in names_of(keys[key])}

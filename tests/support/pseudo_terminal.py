@@ -31,8 +31,12 @@ class Terminal:
         environment: Mapping[str, str],
         folder: Path | None = None,
         size: tuple[int, int, int, int] = (24, 80, 0, 0),
+        elsewhere: Mapping[int, str] | None = None,
     ) -> None:
-        """size: rows, columns, and pixels across and down, none where the terminal does not tell."""
+        """size: rows, columns, and pixels across and down, none where the terminal does not tell.
+
+        elsewhere: standard streams that do not go to the terminal, and to which file; empty where one is closed.
+        """
         self.output = b""
         self._typed_at = 0
         self.handle, slave = pty.openpty()
@@ -46,6 +50,8 @@ class Terminal:
                 "PYTHONPATH": os.pathsep.join([str(ROOT), *sys.path]),
                 **environment,
             }
+            for number, file in (elsewhere or {}).items():
+                os.close(number) if not file else os.dup2(os.open(file, os.O_RDWR), number)
             os.chdir(folder or Path.cwd())
             os.execv(sys.executable, [sys.executable, "-m", "wizard", *arguments])
         self._slave = slave

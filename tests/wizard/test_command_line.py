@@ -154,6 +154,20 @@ def test_the_wizard_without_a_terminal_says_so_in_one_line_and_does_not_hang(
     assert list(tmp_path.iterdir()) == []
 
 
+@pytest.mark.parametrize("given", [["check", STOPS], ["check", GOOD, "--json"], ["list", "fields"]])
+def test_where_the_reader_leaves_the_exit_status_says_so_and_never_that_nothing_stops(given: list[str]) -> None:
+    """141 is 128 and SIGPIPE's 13, what a shell gives for `yes | head -1` (POSIX sh: more than 128)."""
+    reader, writer = os.pipe()
+    os.close(reader)
+    try:
+        done = subprocess.run(
+            [sys.executable, "-m", "wizard", *given], stdout=writer, stderr=subprocess.PIPE, text=True, check=False
+        )
+    finally:
+        os.close(writer)
+    assert (done.returncode, done.stderr) == (141, "")
+
+
 def test_check_imports_neither_the_screen_nor_the_paper() -> None:
     probe = (
         "import sys; from wizard.command_line import COMMANDS, main; main(['check', sys.argv[1]]);"

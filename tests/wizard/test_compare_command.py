@@ -51,3 +51,20 @@ def test_a_file_that_cannot_be_read(tmp_path: Path, place: int, capsys: pytest.C
     files[place] = str(tmp_path / "none.toml")
     assert main(["compare", *files]) == 2
     assert "none.toml" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize("asked_for", [[], ["--json"]])
+def test_what_a_terminal_would_obey_is_printed_as_a_mark_and_lines_of_notes_stay_apart(
+    asked_for: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "received.toml"
+    text = sample(FINISHED).read_text("utf-8")
+    assert 'notes = "' in text and 'revision = "B"' in text
+    text = text.replace('notes = "', 'notes = "one\\ntwo ').replace(
+        'revision = "B"', 'revision = "\\u001b]0;x\\u0007\\u009b\u202e"'
+    )
+    path.write_text(text, "utf-8")
+    assert main(["compare", str(sample(FINISHED)), str(path), *asked_for]) == 2  # the revision cannot be read
+    out = capsys.readouterr().out
+    assert "\ufffd]0;x\ufffd\ufffd\ufffd" in out and out.replace("\n", "").isprintable()
+    assert ("one\\ntwo" if asked_for else "one two") in out

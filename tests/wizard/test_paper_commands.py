@@ -1,5 +1,6 @@
 """The commands that write papers: which files, where, on what paper, and what they refuse to write over."""
 
+import errno
 import os
 import shutil
 import tomllib
@@ -271,6 +272,21 @@ def test_a_folder_that_is_none_is_refused_in_one_sentence_and_nothing_there_is_l
     assert (tmp_path / "file").read_text() == "mine" and (tmp_path / "notes" / "checklist.pdf").read_text() == "mine"
     assert (tmp_path / "taken" / "checklist.pdf").is_dir() and not (tmp_path / "gone").exists()
     assert {path.name for path in (tmp_path / "notes").iterdir()} == {"checklist.pdf"}
+
+
+def test_a_folder_made_for_papers_that_cannot_be_written_goes_again(
+    sheet: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    def fail(*_: object) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    monkeypatch.setattr("wizard.paper.swap.put", fail)
+    there = tmp_path / "there"
+    there.mkdir()
+    for folder in ("new", "there"):
+        assert main(["checklist", str(sheet), "--pdf", "--folder", str(tmp_path / folder)]) == 2
+        assert "the disk is full" in capsys.readouterr().err
+    assert {path.name for path in tmp_path.iterdir()} == {"car.toml", "there"}
 
 
 def test_a_folder_without_a_name_is_not_the_one_this_happens_to_be_started_in(

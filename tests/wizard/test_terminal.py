@@ -3,6 +3,8 @@
 import os
 import select
 import signal
+import subprocess
+import sys
 import tomllib
 from collections.abc import Iterator
 from pathlib import Path
@@ -161,6 +163,55 @@ def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dic
         terminal.close()
     assert reach(half_done) == "0.9"
     assert terminal.output.isascii() == (about is ASCII)
+
+
+@pytest.mark.parametrize("file", ["/dev/null", ""])
+def test_it_paints_on_the_terminal_wherever_messages_go(half_done: Path, tmp_path: Path, file: str) -> None:
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state")}, elsewhere={2: file})
+    try:
+        typed(terminal, half_done)
+        terminal.type(b"\x11")
+        assert terminal.status() == 0
+        assert terminal.given_back
+    finally:
+        terminal.close()
+    assert reach(half_done) == "0.9"
+
+
+@pytest.mark.parametrize("number", [0, 1])
+def test_without_keyboard_or_screen_that_is_said_in_one_line(half_done: Path, tmp_path: Path, number: int) -> None:
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path)}, elsewhere={number: ""})
+    try:
+        assert terminal.status() == 2
+    finally:
+        terminal.close()
+    (line,) = terminal.output.decode().splitlines()
+    assert line.startswith("buildsheet: ") and "needs a terminal" in line
+
+
+def test_a_sheet_is_not_begun_in_a_folder_that_is_gone(tmp_path: Path) -> None:
+    gone = tmp_path / "gone"
+    gone.mkdir()
+    script = "import os, sys; os.rmdir(os.getcwd()); from wizard.command_line import main; sys.exit(main(['new.toml']))"
+    done = subprocess.run([sys.executable, "-c", script], cwd=gone, capture_output=True, text=True, check=False)
+    assert done.returncode == 2
+    assert done.stderr.splitlines() == [
+        "buildsheet: new.toml cannot be begun: its folder is not there. Make the folder, or save somewhere else."
+    ]
+
+
+def test_leaving_with_what_somebody_else_wrote_ends_without_a_word_of_a_fault(
+    terminal: Terminal, half_done: Path
+) -> None:
+    typed(terminal, half_done)
+    theirs = half_done.read_text("utf-8").replace("half done", "theirs")
+    half_done.write_text(theirs, "utf-8")
+    terminal.type(b"\x11")
+    terminal.until(b"Take theirs")
+    terminal.type(b"\x1b[A\r")  # the last of the answers, by the arrow up from the first
+    assert terminal.status() == 0
+    assert b"Traceback" not in terminal.output
+    assert half_done.read_text("utf-8") == theirs
 
 
 @pytest.mark.parametrize("arguments", [(), ("demo",), ("{sheet}",)])

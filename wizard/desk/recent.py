@@ -66,7 +66,7 @@ def look() -> str:
     """The name of the colours last chosen; empty when none were. Read without pydantic: the first paint waits for it."""
     import json
 
-    with suppress(OSError, ValueError):
+    with suppress(OSError, ValueError, RecursionError):
         held = json.loads(_state_bytes() or b"{}")
         if isinstance(held, dict) and isinstance(name := held.get("look"), str):
             return name

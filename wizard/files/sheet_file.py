@@ -44,6 +44,7 @@ _NOT_SAVED = _NOT_READ | {
     errno.EPERM: "writing there is not allowed, or another program holds the file. Save somewhere else",
     errno.EEXIST: "a file, or a link that leads nowhere, stands where that folder should be. Name another folder",
     errno.ELOOP: "it is a link that leads back to itself. Use another name",
+    errno.EFBIG: "files of that size are not allowed there. Save on another disk, or see `ulimit -f`",
     errno.EROFS: "that disk can only be read. Save on another disk",
     errno.ENOSPC: "the disk is full. Make room, or save on another disk",
     errno.EDQUOT: "your share of the disk is used up. Make room, or save on another disk",
@@ -150,7 +151,7 @@ def trouble_at(path: Path) -> str | None:
             wanted, needed = path, os.R_OK
         else:
             verb, reasons = "begun", _NOT_SAVED
-            wanted, needed = resolved(path).parent, os.W_OK | os.X_OK
+            wanted, needed = resolved(path.absolute()).parent, os.W_OK | os.X_OK  # the folder this runs in may be gone
             wanted.stat()
         if not os.access(wanted, needed):
             raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))

@@ -7,6 +7,7 @@ a person; a file that is not on the list is not ours.
 import json
 import os
 from collections.abc import Callable, Iterator, Mapping
+from contextlib import suppress
 from pathlib import Path
 from typing import NamedTuple
 
@@ -79,6 +80,7 @@ def write_papers(
     sheet: the digest of the sheet they are of. whole: they are all of it, so that papers of other answers go.
     """
     folder = Path(folder)
+    made = not os.path.lexists(folder)
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except (OSError, ValueError) as error:
@@ -101,6 +103,9 @@ def write_papers(
     try:
         swap(folder, {**new, LIST: json.dumps(listed, indent=1).encode()}, gone)
     except (OSError, ValueError) as error:
+        if made:
+            with suppress(OSError):
+                folder.rmdir()
         raise cannot_save(folder, error) from error
     return Written([folder / name for name in files], [folder / name for name in gone])
 

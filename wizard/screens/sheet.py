@@ -307,7 +307,7 @@ class SheetScreen(OpensOthers):
             self.session.save()
         except ChangedOnDisk as reason:
             self._asking = True
-            house_of(self).ask_about_conflict(str(reason), lambda: None)
+            house_of(self).ask_about_conflict(str(reason), None)
         self._side_owed = True
         self.call_after_refresh(self._show_side)
 

@@ -2,9 +2,10 @@
 
 import pytest
 
+from rules.judging import search
 from rules.judging.search import is_exactly, matches, names_like, nearest, nearest_key
 from rules.sheet import FIELDS
-from rules.sheet.glossary import ALSO_CALLED, also_called, plain_words
+from rules.sheet.glossary import ALSO_CALLED, also_called, names_of, plain_words
 
 
 @pytest.mark.parametrize(
@@ -105,6 +106,20 @@ def test_a_term_is_found_as_a_word_only() -> None:
 )
 def test_the_nearest_real_key(key: str, real: str) -> None:
     assert nearest_key(key) == real
+
+
+def test_a_file_of_thousands_of_keys_nobody_knows_asks_what_a_step_is_called_once(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    asked_for: list[str] = []
+
+    def counted(label: str) -> tuple[str, ...]:
+        asked_for.append(label)
+        return names_of(label)
+
+    monkeypatch.setattr(search, "names_of", counted)
+    assert {nearest_key(f"wheel.zq{number}") for number in range(1000)} == {""}
+    assert len(asked_for) <= sum(asked.step == "wheel" for asked in FIELDS.values())
 
 
 def test_nearest_names_of_a_misspelt_value() -> None:

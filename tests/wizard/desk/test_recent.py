@@ -32,6 +32,7 @@ def test_a_spoilt_file_counts_as_none(content: bytes) -> None:
     (recent.folder() / "recent.json").write_bytes(content)
     assert recent.recent() == []
     assert recent.drawing() == ""
+    assert recent.look() == ""
 
 
 def test_what_is_spoilt_is_kept_beside_when_something_new_is_remembered(tmp_path: Path) -> None:

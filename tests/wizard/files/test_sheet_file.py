@@ -488,6 +488,7 @@ def test_what_they_made_unreadable_is_overwritten_when_told_to_with_the_comments
         (errno.ENOSPC, "the disk is full"),
         (errno.EDQUOT, "share of the disk is used up"),
         (errno.EROFS, "can only be read"),
+        (errno.EFBIG, "of that size are not allowed"),
         (errno.EACCES, "not allowed"),
         (errno.EPERM, "not allowed"),
         (errno.EIO, "the system says"),

@@ -78,3 +78,12 @@ def test_whether_two_straight_lines_cross(edge: Segment, crosses: bool) -> None:
 def test_a_line_is_not_crossed_by_one_that_is_in_line_with_it_farther_on() -> None:
     in_line, along = (12.0, 0.0, 15.0, 0.0), (9.0, 0.0, 15.0, 0.0)
     assert list(crossed_by((0.0, 0.0), (10.0, 0.0), [in_line, along])) == [along]
+
+
+@pytest.mark.parametrize("last_bit", [-3e-14, 0.0, 3e-14])
+@pytest.mark.parametrize("corner", [5.0, 0.5])
+def test_a_line_through_a_corner_of_an_outline_crosses_both_its_sides(corner: float, last_bit: float) -> None:
+    """Wherever rounding has put the corner."""
+    sides = ((4.0, 3.0, corner, last_bit), (corner, last_bit, 6.0, -3.0))
+    for start, end in (((0.0, 0.0), (10.0, 0.0)), ((10.0, 0.0), (0.0, 0.0))):
+        assert all(meet(start, end, side) for side in sides)
