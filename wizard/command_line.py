@@ -151,8 +151,11 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
     gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
-    from rules.judging.report import as_data, unreadable
-    from wizard.check_lines import report_lines
+
+    if as_json:
+        from rules.judging.report import as_data, unreadable
+    else:
+        from wizard.check_lines import report_lines
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
@@ -161,7 +164,8 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             gc.freeze()
             gc.enable()
         if isinstance(read := judged_file(name), str):
-            reports.append(unreadable(printable(name), read))
+            if as_json:
+                reports.append(unreadable(printable(name), read))
             complain(read)
             status = UNREADABLE
             continue

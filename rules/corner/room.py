@@ -1,7 +1,6 @@
 """How much room there is between every two parts of different motion groups, and where it is least."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import field
 from functools import lru_cache, partial
 from itertools import combinations
 from math import atan2, dist, hypot, inf
@@ -12,7 +11,7 @@ from rules.corner.part import MovesWith, Part
 from rules.corner.placing import Ride, corners, from_upright, inverse, placed
 from rules.corner.tabs import Tabs, tabs_beside
 from rules.graph.results import Verdict
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
 from rules.motion.points import UP
 from rules.motion.sweep import Placed, Sweep

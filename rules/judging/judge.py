@@ -2,7 +2,6 @@
 
 from collections import Counter
 from collections.abc import Container, Iterable
-from dataclasses import replace
 from functools import cache
 
 from rules.checks import FIRST, GROUP_OF
@@ -19,7 +18,7 @@ from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.said import capital, filled, in_units, worked_out, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE

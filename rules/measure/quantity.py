@@ -7,10 +7,11 @@ with a message that says what was typed, why it is not clear, and an example tha
 import math
 import re
 import unicodedata
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, NamedTuple
+
+from rules.measure.records import dataclass
 
 Units = Literal["inch", "metric"]
 

@@ -11,10 +11,10 @@ import os
 import stat
 from collections.abc import Mapping
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
 
 from rules.graph.asking import printable
+from rules.measure.records import dataclass
 from rules.sheet import SHEET_VERSION
 from rules.sheet.earlier import TwoAnswers, carried_over, told
 from wizard.files.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved

@@ -1,13 +1,13 @@
 """Do the entries of the stops and the pads agree."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from math import nan
 
 from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
+from rules.measure.records import replace
 from rules.measure.units import MetrePerSecond, Mm, Ratio, Share
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
