@@ -307,7 +307,7 @@ def _text(field: AskedField, entry: object, units: Units | None) -> str:
     return unicodedata.normalize("NFC", entry.strip())
 
 
-_GRADE_WORD = re.compile(r"(?:class|cl\.?)\s*(?=\d+\.\d$)|(?:sae\s*)?(?:grade|gr\.?)\s*(?=\d$)")
+_GRADE_WORD = Pattern(r"(?:class|cl\.?)\s*(?=\d+\.\d$)|(?:sae\s*)?(?:grade|gr\.?)\s*(?=\d$)")
 """How a grade is spoken; the choices have it as “grade 8” and “8.8”. Common practice, no source."""
 
 

@@ -7,10 +7,10 @@ with a message that says what was typed, why it is not clear, and an example tha
 import math
 import re
 import unicodedata
-from fractions import Fraction
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
+from rules.measure.patterns import Pattern
 from rules.measure.records import dataclass
 
 Units = Literal["inch", "metric"]
@@ -146,7 +146,7 @@ KINDS: dict[str, Kind] = {
     )
 }  # fmt: skip
 
-_NUMBER = re.compile(
+_NUMBER = Pattern(
     r"(?P<sign>[-+]?)\s*(?:"
     r"(?P<whole>\d+)(?:-|\s+)(?P<top>\d+)\s*/\s*(?P<bottom>\d+)"
     r"|(?P<only_top>\d+)\s*/\s*(?P<only_bottom>\d+)"
@@ -154,9 +154,9 @@ _NUMBER = re.compile(
     r")",
     re.ASCII,
 )
-_TWO_WAYS = re.compile(r"[1-9]\d{0,2},\d{3}", re.ASCII)
+_TWO_WAYS = Pattern(r"[1-9]\d{0,2},\d{3}", re.ASCII)
 """A comma before exactly three digits: of thousands to some, of a decimal fraction to others."""
-_ANY_COMMA = re.compile(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
+_ANY_COMMA = Pattern(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
@@ -275,7 +275,7 @@ def _number(match: re.Match[str], typed: _Typed) -> float:
             return sign * top / bottom
         if top >= bottom:
             raise typed.refused("has a fraction that is not less than one")
-        return sign * float(int(match["whole"]) + Fraction(top, bottom))
+        return sign * (int(match["whole"]) * bottom + top) / bottom
     except OverflowError:
         raise typed.refused("is too large to be a measurement") from None
 
