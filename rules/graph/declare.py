@@ -28,14 +28,21 @@ ALONE: tuple[Member, ...] = ({},)
 class ValueNote:
     """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key.
 
-    stands_for: the question it answers while nobody has; empty where there is none.
+    as_declared: its formula, that of a family with its placeholders. stands_for: the question it answers while nobody has;
+    empty where there is none.
     """
 
     subject: str
-    formula: str
+    as_declared: str
     sources: tuple[Source, ...]
+    member: Member
     heavy: bool = False
     stands_for: str = ""
+
+    @property
+    def formula(self) -> str:
+        """Its formula in words."""
+        return in_words(self.as_declared, self.member)
 
     @cached_property
     def source(self) -> str:
@@ -47,14 +54,16 @@ class ValueNote:
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
-    texts: the words of its verdicts as they were declared. good, shown, watch, stop: its limits in words, in both unit systems;
-    empty where it has no such verdict. limits: the figures behind the words. never_good: whether it can only be worse.
+    as_declared: the words of its verdicts, those of a family with their placeholders. good, shown, watch, stop: its limits
+    in words, in both unit systems; empty where it has no such verdict. limits: the figures behind the words. never_good:
+    whether it can only be worse.
     """
 
     id: str
     step: str
     title: str
-    texts: Mapping[str, str]
+    as_declared: Mapping[str, str]
+    member: Member
     sources: tuple[Source, ...]
     grade: Grade
     try_changing: tuple[str, ...]
@@ -64,7 +73,7 @@ class CheckNote:
 
     @cached_property
     def _words(self) -> Mapping[str, str]:
-        return _words_in(self.limits, self.texts, None)
+        return self.words_in(None)
 
     @property
     def good(self) -> str:
@@ -86,9 +95,16 @@ class CheckNote:
         """When it is a stop, in words."""
         return self._words["stop"]
 
-    def words_in(self, units: Units) -> Mapping[str, str]:
-        """Its limits in words by verdict, in one unit system."""
-        return _words_in(self.limits, self.texts, units)
+    def words_in(self, units: Units | None) -> Mapping[str, str]:
+        """Its limits in words by verdict, in one unit system; in both without one.
+
+        Put together when somebody reads them: most starts of the program read none. Raises KeyError for a figure in braces
+        that its limits do not have.
+        """
+        texts = {verdict: in_words(text, self.member) for verdict, text in self.as_declared.items()}
+        if self.limits is not None:
+            return {"shown": ""} | self.limits.in_words(texts, units)
+        return {verdict: in_units(text, units) for verdict, text in texts.items()}
 
     @cached_property
     def source(self) -> str:
@@ -98,7 +114,7 @@ class CheckNote:
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
-        if self.texts["shown"]:
+        if self.as_declared["shown"]:
             return "shown"
         return "watch" if self.never_good else "good"
 
@@ -150,11 +166,10 @@ def in_name(name: str, member: Member) -> str:
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
-    if not member:
+    parts = name.split("_")
+    if member.keys().isdisjoint(parts):
         return name
-    return "_".join(
-        [member[part] if part in member and member[part].isidentifier() else part for part in name.split("_")]
-    )
+    return "_".join([member[part] if part in member and member[part].isidentifier() else part for part in parts])
 
 
 def words_of(member: Member) -> dict[str, str]:
@@ -215,8 +230,9 @@ def value(
                 in_name(function.__name__, member),
                 ValueNote(
                     subject,
-                    in_words(formula, member),
+                    formula,
                     several(source(member) if callable(source) else source),
+                    member,
                     heavy,
                     in_braces(stands_for, member),
                 ),
@@ -255,6 +271,7 @@ def check(
     """
 
     sources = several(source)
+    said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]
@@ -262,17 +279,14 @@ def check(
 
     def _checked(member: Member) -> Declared:
         name = in_braces(id, member).replace("_", "-")
-        said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
-        texts = {verdict: in_words(text, member) for verdict, text in said.items()}
-        if any("{" in text for text in texts.values()):
-            _words_in(limits, texts, None)  # a figure that the limits do not have is refused here
         return Declared(
             name,
             CheckNote(
                 name,
                 in_braces(step, member),
                 in_words(title, member),
-                texts,
+                said,
+                member,
                 sources,
                 grade or weakest(sources),
                 tuple(filter(None, (in_braces(field, member) for field in try_changing))),
@@ -284,12 +298,6 @@ def check(
         )
 
     return mark
-
-
-def _words_in(limits: Limits | None, texts: Mapping[str, str], units: Units | None) -> Mapping[str, str]:
-    if limits is not None:
-        return {"shown": ""} | limits.in_words(texts, units)
-    return {verdict: in_units(text, units) for verdict, text in texts.items()}
 
 
 def in_braces(name: str, member: Member) -> str:

@@ -275,10 +275,16 @@ def test_limits_of_another_class_or_none_at_all_are_refused() -> None:
         Graph(RADII, [], [two])
 
 
-def test_a_figure_that_the_limits_do_not_have_is_refused_where_it_is_declared() -> None:
+def test_a_figure_that_the_limits_do_not_have_is_refused_where_the_words_are_read() -> None:
+    """The words of all checks of the trade are read in `test_one_unit_system.py` and for the catalogue."""
+
+    @check("one", step="pivots", title="x", limits=AtLeast("mm", 3.0, 1.0), good="{good}", watch="{wathc}",
+           source="x", grade="common practice")  # fmt: skip
+    def one(lower_radius: Mm) -> Judgement:
+        return Judgement("good", "")
+
     with pytest.raises(KeyError, match="wathc"):
-        check("one", step="pivots", title="x", limits=AtLeast("mm", 3.0, 1.0), good="{good}", watch="{wathc}",
-              source="x", grade="common practice")(lambda lower_radius: Judgement("good", ""))  # fmt: skip
+        Graph(RADII, [], [one]).checks["one"].note.words_in("metric")
 
 
 def test_a_check_that_is_never_good_says_why_and_its_best_is_watch() -> None:
