@@ -7,7 +7,7 @@ receives the word itself.
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from functools import cache, cached_property
+from functools import cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
@@ -172,22 +172,17 @@ def in_name(name: str, member: Member) -> str:
     return "_".join([member[part] if part in member and member[part].isidentifier() else part for part in parts])
 
 
-def words_of(member: Member) -> dict[str, str]:
-    """The words of a member for texts, with and without a capital.
+def word_of(name: str, member: Member) -> str:
+    """What a member says for a name in braces, with a capital where the name has one. Raises KeyError where it says nothing.
 
-    >>> words_of({"part": "steering_arm"})
-    {'part': 'steering arm', 'Part': 'Steering arm'}
+    >>> word_of("part", {"part": "steering_arm"}), word_of("Part", {"part": "steering_arm"})
+    ('steering arm', 'Steering arm')
     """
-    return dict(_words_of(tuple(member.items())))
-
-
-@cache
-def _words_of(member: tuple[tuple[str, str], ...]) -> Mapping[str, str]:
-    words: dict[str, str] = {}
-    for placeholder, word in member:
-        said = word.replace("_", " ")
-        words |= {placeholder: said, placeholder.capitalize(): capital(said)}
-    return words
+    placeholder = name if name in member else name.lower()
+    said = member[placeholder].replace("_", " ")
+    if name not in (placeholder, placeholder.capitalize()):
+        raise KeyError(name)
+    return said if name == placeholder else capital(said)
 
 
 def in_words(text: str, member: Member) -> str:
@@ -196,16 +191,14 @@ def in_words(text: str, member: Member) -> str:
     >>> in_words("{Which} pivot, {part}: {gap}", {"which": "lower", "part": "steering_arm"})
     'Lower pivot, steering arm: {gap}'
     """
-    if not member or "{" not in text:
-        return text
-    for placeholder, words in _in_braces_of(tuple(member.items())):
-        text = text.replace(placeholder, words)
-    return text
-
-
-@cache
-def _in_braces_of(member: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
-    return tuple((f"{{{placeholder}}}", words) for placeholder, words in _words_of(member).items())
+    said, *pieces = text.split("{") if member else [text]
+    for piece in pieces:
+        name, _, rest = piece.partition("}")
+        try:
+            said += word_of(name, member) + rest
+        except KeyError:
+            said += "{" + piece
+    return said
 
 
 def value(

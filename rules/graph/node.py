@@ -5,7 +5,7 @@ from types import MappingProxyType
 from typing import Any, NamedTuple
 
 from rules.graph.annotations import GraphError
-from rules.graph.declare import Member, words_of
+from rules.graph.declare import Member
 from rules.measure.records import dataclass
 
 
@@ -45,11 +45,6 @@ class Node:
     gathers: tuple[HandsOn, ...]
     waiting: Mapping[str, tuple[str, ...]]
     not_begun: frozenset[str]
-
-    @property
-    def words(self) -> Mapping[str, str]:
-        """Those of its member for texts."""
-        return words_of(self.member)
 
 
 def in_order(nodes: dict[str, Node], stand_ins: Mapping[str, str] = MappingProxyType({})) -> list[Node]:

@@ -5,7 +5,7 @@ from collections.abc import Container, Iterable
 from functools import cache
 
 from rules.checks import FIRST, GROUP_OF
-from rules.graph.declare import CheckNote
+from rules.graph.declare import CheckNote, word_of
 from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
@@ -321,7 +321,7 @@ class _Figures(dict[str, str]):
         elif name in self._judgement.figures:
             self[name] = written(self._judgement.figures[name], self._units)
         else:
-            self[name] = self._node.words[name]
+            self[name] = word_of(name, self._node.member)
         return self[name]
 
 
