@@ -22,6 +22,8 @@ F = TypeVar("F", bound=Callable[..., Any])
 Member = Mapping[str, str]
 """What each placeholder of a family stands for in one member, as it is written in a name: `steering_arm`."""
 ALONE: tuple[Member, ...] = ({},)
+Words = str | Callable[[Member], str]
+"""A text, that of a family with its placeholders in braces, or what gives that of one member."""
 
 
 @dataclass(frozen=True)
@@ -62,7 +64,7 @@ class CheckNote:
     id: str
     step: str
     title: str
-    as_declared: Mapping[str, str]
+    as_declared: Mapping[str, Words]
     member: Member
     sources: tuple[Source, ...]
     grade: Grade
@@ -101,7 +103,10 @@ class CheckNote:
         Put together when somebody reads them: most starts of the program read none. Raises KeyError for a figure in braces
         that its limits do not have.
         """
-        texts = {verdict: in_words(text, self.member) for verdict, text in self.as_declared.items()}
+        texts = {
+            verdict: text(self.member) if callable(text) else in_words(text, self.member)
+            for verdict, text in self.as_declared.items()
+        }
         if self.limits is not None:
             return {"shown": ""} | self.limits.in_words(texts, units)
         return {verdict: in_units(text, units) for verdict, text in texts.items()}
@@ -244,10 +249,10 @@ def check(
     step: str,
     title: str,
     limits: Limits | None = None,
-    good: str = "",
-    shown: str = "",
-    watch: str = "",
-    stop: str = "",
+    good: Words = "",
+    shown: Words = "",
+    watch: Words = "",
+    stop: Words = "",
     never_good: str = "",
     source: Cited,
     grade: Grade | None = None,
@@ -264,7 +269,7 @@ def check(
     """
 
     sources = several(source)
-    said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
+    said: dict[str, Words] = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]

@@ -89,20 +89,34 @@ else:
     dataclass, field, fields, is_dataclass, replace = _dataclass, _Field, _fields, _is_dataclass, _replace
 
 
-class _AsTheStandardLibrary:
-    """The fields as the standard library's own functions look for them, made when one of them does."""
+class _WhenAsked:
+    """What is known of a class once somebody asks for it."""
 
-    def __get__(self, _: object, record: type) -> dict[str, Any]:
-        import dataclasses
+    def __init__(self, told: Callable[[type], Any]) -> None:
+        self.told = told
 
-        told = []
-        for one in _fields_of(record):
-            given = {name: getattr(one, name) for name in ("default", "default_factory", "init", "repr", "hash")}
-            given = {name: value for name, value in given.items() if value is not NOT_GIVEN}
-            told.append((one.name, Any, dataclasses.field(**given, compare=one.compare, kw_only=one.kw_only)))
-        made = dataclasses.make_dataclass("Fields", told)
-        read: dict[str, Any] = made.__dataclass_fields__  # type: ignore[attr-defined]
-        return read
+    def __get__(self, _: object, record: type) -> Any:
+        return self.told(record)
+
+
+def _as_the_standard_library(record: type) -> dict[str, Any]:
+    """The fields as the standard library's own functions look for them."""
+    import dataclasses
+
+    told = []
+    for one in _fields_of(record):
+        given = {name: getattr(one, name) for name in ("default", "default_factory", "init", "repr", "hash")}
+        given = {name: value for name, value in given.items() if value is not NOT_GIVEN}
+        told.append((one.name, Any, dataclasses.field(**given, compare=one.compare, kw_only=one.kw_only)))
+    made = dataclasses.make_dataclass("Fields", told)
+    read: dict[str, Any] = made.__dataclass_fields__  # type: ignore[attr-defined]
+    return read
+
+
+@cache
+def _by_place(record: type) -> tuple[str, ...]:
+    """The fields that `case Bar(wide, thick)` matches by their place."""
+    return tuple(field.name for field in _fields_of(record) if field.init and not field.kw_only)
 
 
 def _record(declared: Any, *, frozen: bool, slots: bool, eq: bool) -> Any:
@@ -113,7 +127,9 @@ def _record(declared: Any, *, frozen: bool, slots: bool, eq: bool) -> Any:
         written["__hash__"] = _hash
     missing = [name for name in written if inside.get(name) is None]
     record = _with_slots(declared, own) if slots else _with_defaults(declared, own)
-    record._own_fields, record.__dataclass_fields__ = own, _AS_THE_STANDARD_LIBRARY
+    record._own_fields = own
+    for name, told in _ASKED_FOR.items():
+        setattr(record, name, told)
     for name in missing:
         setattr(record, name, _when_first_called(record, name, written[name]))
     if frozen:
@@ -235,5 +251,8 @@ def _function(record: type, name: str, takes: list[str], lines: list[str], used:
     return made
 
 
-_AS_THE_STANDARD_LIBRARY = _AsTheStandardLibrary()
+_ASKED_FOR = {
+    "__dataclass_fields__": _WhenAsked(_as_the_standard_library),
+    "__match_args__": _WhenAsked(_by_place),
+}
 _NEVER_TAKEN_OVER = {"__dict__", "__weakref__"}

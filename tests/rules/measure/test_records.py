@@ -209,3 +209,14 @@ def test_both_see_the_fields_of_a_record_and_nothing_else_is_one() -> None:
             assert [getattr(field, told) for field in ours] == [getattr(field, told) for field in theirs]
     for other in (int, 3, "M12", ("M12", 50.0)):
         assert not records._is_dataclass(other)
+
+
+@BOTH
+def test_it_is_matched_by_the_place_of_its_fields(mark: Mark) -> None:
+    kind = bolt(mark)
+    assert kind.__match_args__ == ("thread", "length", "notes")
+    match kind("M12", 80.0):
+        case kind(thread, length):
+            assert (thread, length) == ("M12", 80.0)
+        case _:
+            pytest.fail("it is one")
