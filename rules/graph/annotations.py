@@ -37,7 +37,8 @@ def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
 class Said(NamedTuple):
     """What one annotation says. kind: it without `| None`; optional: whether it had that. unit: its symbol, or the name of
     its type; empty for neither. choices: the words of a Literal. role: given to those that take every value of it; empty
-    without one. gathers: what a parameter gathers; None where it is one input. is_limits: whether it is a class of them."""
+    without one. gathers: what a parameter gathers; None where it is one input. is_limits: whether it is a class of them. is_one:
+    whether it is neither, and then one input, unless it names a step."""
 
     kind: Any
     optional: bool
@@ -46,6 +47,7 @@ class Said(NamedTuple):
     role: str
     gathers: "Every | AnswersOf | Waiting | None"
     is_limits: bool
+    is_one: bool
 
 
 def said_by(annotation: Any) -> Said:
@@ -71,7 +73,7 @@ def _read(annotation: Any) -> Said:
     role = next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
     gathers = next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
     is_limits = isinstance(kind, type) and issubclass(kind, Limits)
-    return Said(kind, optional, _unit(kind, extras), choices, role, gathers, is_limits)
+    return Said(kind, optional, _unit(kind, extras), choices, role, gathers, is_limits, not (gathers or is_limits))
 
 
 @cache

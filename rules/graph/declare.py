@@ -165,16 +165,19 @@ class AnswersOf:
     set_aside: frozenset[str] = frozenset()
 
 
+def for_names(member: Member) -> Member:
+    """What a member says that could stand in a name: no spaces, no dots."""
+    return {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
+
+
 def in_name(name: str, member: Member) -> str:
-    """A name with every placeholder in it replaced, but by words that could stand in a name: no spaces, no dots.
+    """A name with every placeholder in it replaced. member: as `for_names` leaves it.
 
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
     parts = name.split("_")
-    if member.keys().isdisjoint(parts):
-        return name
-    return "_".join([member[part] if part in member and member[part].isidentifier() else part for part in parts])
+    return "_".join(map(member.get, parts, parts))
 
 
 def word_of(name: str, member: Member) -> str:
@@ -225,7 +228,7 @@ def value(
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
             Declared(
-                in_name(function.__name__, member),
+                in_name(function.__name__, for_names(member)),
                 ValueNote(
                     subject,
                     formula,

@@ -14,18 +14,11 @@ from collections.abc import Callable, Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-from rules.graph.annotations import (
-    GraphError,
-    Said,
-    hints_of,
-    said_by,
-    taken_by,
-    unit_of,
-)
+from rules.graph.annotations import GraphError, Said, hints_of, said_by, taken_by, unit_of
 from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
+from rules.graph.declare import AnswersOf, Declared, Every, Waiting, for_names, in_name
 from rules.graph.node import HandsOn, Input, Node, in_order
 from rules.graph.results import Judgement
 from rules.graph.worked import Worked
@@ -292,31 +285,36 @@ class Graph:
         return ask(node, worked, put_off=node.name in worked.leaves and not node.origins.isdisjoint(worked.known))
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
-        member = one.member
+        member, in_names = one.member, for_names(one.member)
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
         gathers: list[HandsOn] = []
         waiting: dict[str, tuple[str, ...]] = {}
         not_begun: set[str] = set()
         for parameter, said in taken_by(function):
-            name = in_name(parameter, member) if member else parameter
-            gathered: dict[str, str] = {}
+            name = in_name(parameter, in_names) if in_names else parameter
             if parameter in member:
                 fixed[parameter] = member[parameter]
+            elif said.is_one and name not in self._steps:
+                inputs.append(self._input(parameter, name, said, function))
             elif said.is_limits:
                 fixed[parameter] = self._limits(one, said.kind, function)
             elif isinstance(said.gathers, Waiting):
                 waiting[parameter] = tuple(self._roles[said.gathers.role])
                 not_begun |= {parameter} if said.gathers.or_not_begun else set()
             elif said.gathers:
-                gathered = {origin: origin for origin in self._gathered(said.gathers, function)}
-                gathers.append((parameter, dict, tuple(gathered.items())))
+                gathers.append(
+                    (parameter, dict, tuple((name, name) for name in self._gathered(said.gathers, function)))
+                )
+                inputs += [Input(key, origin, True, parameter) for key, origin in gathers[-1][2]]
             elif name in self._steps and isinstance(said.kind, type) and issubclass(self._steps[name], said.kind):
-                gathered = {key: asked.name for key, asked in self._steps[name].asked_in(said.kind).items()}
-                gathers.append((parameter, self._steps[name].record, tuple(gathered.items())))
+                asked = self._steps[name].asked_in(said.kind)
+                gathers.append(
+                    (parameter, self._steps[name].record, tuple((key, one.name) for key, one in asked.items()))
+                )
+                inputs += [Input(key, origin, True, parameter) for key, origin in gathers[-1][2]]
             else:
                 inputs.append(self._input(parameter, name, said, function))
-            inputs += [Input(key, origin, True, parameter) for key, origin in gathered.items()]
         origins = frozenset([given.origin for given in inputs])
         waiting = {into: tuple(name for name in names if name in origins) for into, names in waiting.items()}
         return Node(

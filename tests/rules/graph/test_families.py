@@ -9,7 +9,7 @@ import pytest
 from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.bands import AtLeast, AtMost, Between
-from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
+from rules.graph.declare import AnswersOf, Every, check, for_names, in_braces, in_name, in_words, value
 from rules.graph.engine import Graph
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Kg, Mm
@@ -129,7 +129,7 @@ def test_a_misspelt_placeholder_is_refused_wherever_a_name_is_made_of_it() -> No
 
 def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
     assert in_name("weld_of_part_leg", {"part": "steering_arm"}) == "weld_of_steering_arm_leg"
-    assert in_name("part_leg", {"part": "arm of the plate"}) == "part_leg"
+    assert in_name("part_leg", for_names({"part": "arm of the plate"})) == "part_leg"
     assert in_name("partly_leg", {"part": "arm"}) == "partly_leg"
     assert in_words("{Part}; {gap}", {"part": "steering_arm"}) == "Steering arm; {gap}"
     assert in_braces("weld_{part}.leg", {"part": "steering_arm"}) == "weld_steering_arm.leg"
