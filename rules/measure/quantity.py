@@ -282,10 +282,11 @@ def _number(match: re.Match[str], typed: _Typed) -> float:
 
 def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed) -> float | None:
     """`5 ft 2 1/2 in`, `5 ft 2 1/2` or `5'-2 1/2"`: None when the text after the first number is not feet followed by more."""
-    for mark in _FOOT_MARKS:
+    lowered = rest.lower()
+    for mark in _FOOT_MARKS if lowered.startswith(_FOOT_MARKS) else ():
         after = rest[len(mark) :].strip()
         after = after.removeprefix("-").lstrip() if "'" in mark or mark in "′’" else after
-        if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
+        if not lowered.startswith(mark) or not after or not after[0].isdigit():
             continue
         match = _NUMBER.match(after)
         inch_mark = after[match.end() :].strip().lower() if match else ""
@@ -303,7 +304,7 @@ def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed
 
 def _size(spelling: str, kind: Kind) -> float | None:
     """How large a spelled unit is, in the kind's inside unit; None if it is not one of this kind."""
-    squeezed = re.sub(r"\s+", "", spelling)
+    squeezed = "".join(spelling.split())
     if squeezed in kind.spellings:
         return kind.spellings[squeezed]
     lowered = squeezed.lower()

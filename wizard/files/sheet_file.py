@@ -4,7 +4,6 @@ A file that cannot be read or saved is refused with one plain message; a file th
 overwritten unless that was asked for. What a person wrote around the answers stays: comments, order, spacing.
 """
 
-import copy
 import errno
 import itertools
 import os
@@ -224,6 +223,8 @@ def _text(document: Mapping[str, object], path: Path, base: str) -> str:
 
 def _own_copy(document: Mapping[str, object]) -> dict[str, object]:
     """What was saved, apart from the caller's table, so that the two can be compared later."""
+    import copy  # only needed on saving
+
     return copy.deepcopy(dict(document))
 
 
