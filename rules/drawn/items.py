@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import pairwise
 from math import dist
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.corner.part import Part
 from rules.corner.slots import is_lug
@@ -13,7 +13,7 @@ from rules.drawn.patches import EdgeLine, Patch, clipped
 from rules.drawn.views import Viewpoint
 from rules.judging.judge import Judged
 from rules.measure.outline import Point
-from rules.measure.records import replace
+from rules.measure.records import NamedTuple, replace
 from rules.shop.parts_list import PartsRow, bars, bolts, bought
 from rules.solids.shapes import Prism
 

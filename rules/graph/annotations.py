@@ -3,10 +3,11 @@
 import types
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Annotated, Any, Literal, NamedTuple, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Every, Role, Waiting
+from rules.measure.records import NamedTuple
 from rules.measure.units import Unit
 
 

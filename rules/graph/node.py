@@ -2,11 +2,11 @@
 
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
 
 from rules.graph.annotations import GraphError
 from rules.graph.declare import Member
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 
 
 class Input(NamedTuple):

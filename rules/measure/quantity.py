@@ -8,10 +8,10 @@ import math
 import re
 import unicodedata
 from functools import lru_cache
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.measure.patterns import Pattern
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 
 Units = Literal["inch", "metric"]
 

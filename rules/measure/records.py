@@ -1,4 +1,4 @@
-"""Dataclasses whose methods are written when one is first called, and not when the class is declared.
+"""Dataclasses and named tuples whose methods are written when one is first called, and not when the class is declared.
 
 A program that starts declares over a hundred of them and makes objects of half: to have all their methods written by the
 standard library took a quarter of a start, and loading its `dataclasses` a twentieth. The type checker sees the standard
@@ -6,6 +6,7 @@ library's, which also reads the fields of these; the methods set each field by i
 of the time.
 """
 
+from collections import namedtuple
 from collections.abc import Callable, Iterable, Mapping
 from functools import cache, partial
 from operator import attrgetter
@@ -79,13 +80,40 @@ def _is_dataclass(record: object) -> bool:
     return hasattr(record, "_own_fields")
 
 
+class _NamedTuples(type):
+    """Makes a class with annotations a tuple with names, as `typing.NamedTuple` does."""
+
+    def __new__(mcs, name: str, bases: tuple[type, ...], body: dict[str, Any]) -> Any:
+        if not bases:
+            return super().__new__(mcs, name, bases, body)
+        names = tuple(body.get("__annotations__", ()))
+        made = dict(_OF_NAMED_TUPLES) | body
+        made |= {"__slots__": (), "_fields": names, "__match_args__": names}
+        made["_field_defaults"] = {field: body[field] for field in names if field in body}
+        made |= {field: _GETTER(place, None) for place, field in enumerate(names)}
+        return type(name, (tuple,), made)
+
+
+class _NamedTuple(metaclass=_NamedTuples):
+    """What a named tuple is declared as.
+
+    >>> class Hole(NamedTuple):
+    ...     across: float
+    ...     deep: float = 6.35
+    >>> Hole(12.7), Hole(12.7)._replace(deep=5).deep, tuple(Hole(10, 3))
+    (Hole(across=12.7, deep=6.35), 5, (10, 3))
+    """
+
+
 if TYPE_CHECKING:
     from dataclasses import dataclass as dataclass
     from dataclasses import field as field
     from dataclasses import fields as fields
     from dataclasses import is_dataclass as is_dataclass
     from dataclasses import replace as replace
+    from typing import NamedTuple as NamedTuple
 else:
+    NamedTuple = _NamedTuple
     dataclass, field, fields, is_dataclass, replace = _dataclass, _Field, _fields, _is_dataclass, _replace
 
 
@@ -251,6 +279,43 @@ def _function(record: type, name: str, takes: list[str], lines: list[str], used:
     return made
 
 
+def _first_named_tuple(kind: Any, /, *values: Any, **named: Any) -> Any:
+    names = kind._fields
+    takes = [f"{name}=_defaults[{name!r}]" if name in kind._field_defaults else name for name in names]
+    lines = [f"return _tuple(_kind, ({''.join(f'{name}, ' for name in names)}))"]
+    used = {"_tuple": tuple.__new__, "_defaults": kind._field_defaults}
+    kind.__new__ = staticmethod(_function(kind, "__new__", ["_kind", *takes], lines, used))
+    return kind(*values, **named)
+
+
+def _named_tuple_as_text(self: Any) -> str:
+    return f"{type(self).__name__}({', '.join(f'{name}={value!r}' for name, value in zip(self._fields, self, strict=True))})"
+
+
+def _named_tuple_of(kind: Any, values: Iterable[Any]) -> Any:
+    made = tuple.__new__(kind, values)
+    if len(made) != len(kind._fields):
+        raise TypeError(f"{kind.__name__} has {len(kind._fields)} fields, and {len(made)} are given")
+    return made
+
+
+def _named_tuple_with(self: Any, /, **changes: Any) -> Any:
+    return type(self)(**dict(zip(self._fields, self, strict=True)) | changes)
+
+
+def _named_tuple_as_dict(self: Any) -> dict[str, Any]:
+    return dict(zip(self._fields, self, strict=True))
+
+
+_GETTER: Any = type(vars(namedtuple("One", "it"))["it"])
+_OF_NAMED_TUPLES: dict[str, Any] = {
+    "__new__": _first_named_tuple,
+    "__repr__": _named_tuple_as_text,
+    "__getnewargs__": lambda self: tuple(self),
+    "_make": classmethod(_named_tuple_of),
+    "_replace": _named_tuple_with,
+    "_asdict": _named_tuple_as_dict,
+}
 _ASKED_FOR = {
     "__dataclass_fields__": _WhenAsked(_as_the_standard_library),
     "__match_args__": _WhenAsked(_by_place),

@@ -1,9 +1,10 @@
-"""Records against the standard library's own dataclasses, which they stand for."""
+"""Records against the standard library's own dataclasses and named tuples, which they stand for."""
 
+import copy
 import dataclasses
 from collections.abc import Callable
 from functools import cached_property
-from typing import Any
+from typing import Any, NamedTuple
 
 import pytest
 
@@ -220,3 +221,84 @@ def test_it_is_matched_by_the_place_of_its_fields(mark: Mark) -> None:
             assert (thread, length) == ("M12", 80.0)
         case _:
             pytest.fail("it is one")
+
+
+NAMED = pytest.mark.parametrize("named", (records._NamedTuple, NamedTuple), ids=("ours", "standard library"))
+
+
+def hole(named: Any) -> Any:
+    """A named tuple with and without defaults, and with what classes have besides."""
+
+    class Hole(named):  # type: ignore[misc]
+        """A hole."""
+
+        across: float
+        kind: str = "drilled"
+        deep: float = 6.0
+
+        @property
+        def area(self) -> float:
+            return self.across * self.across
+
+        def twice(self) -> Any:
+            return self._replace(across=self.across * 2)
+
+    return Hole
+
+
+@NAMED
+def test_a_named_tuple_is_a_tuple_and_has_its_names(named: Any) -> None:
+    kind = hole(named)
+    one = kind(12.0, deep=3.0)
+    across, how, deep = one
+    assert (across, how, deep) == (12.0, "drilled", 3.0) == one
+    assert (one.across, one.kind, one.deep, one[2], one.area) == (12.0, "drilled", 3.0, 3.0, 144.0)
+    assert isinstance(one, tuple) and not hasattr(one, "__dict__") and hash(one) == hash(tuple(one))
+    assert kind(12.0) == kind(12.0, "drilled", 6.0) and type(one.twice()) is kind and one.twice().across == 24.0
+    assert kind.__doc__ == "A hole."
+
+
+@NAMED
+def test_a_named_tuple_tells_its_names_and_is_made_from_them(named: Any) -> None:
+    kind = hole(named)
+    one = kind(12.0)
+    assert repr(one) == "Hole(across=12.0, kind='drilled', deep=6.0)"
+    assert (kind._fields, kind._field_defaults) == (("across", "kind", "deep"), {"kind": "drilled", "deep": 6.0})
+    assert one._asdict() == {"across": 12.0, "kind": "drilled", "deep": 6.0}
+    assert kind._make([1.0, "bored", 2.0]) == (1.0, "bored", 2.0)
+    assert type(copy.copy(one)) is kind and copy.deepcopy(one) == one
+    match one:
+        case kind(across, how):
+            assert (across, how) == (12.0, "drilled")
+        case _:
+            pytest.fail("it is one")
+
+
+@NAMED
+def test_a_named_tuple_refuses_what_it_has_no_name_for(named: Any) -> None:
+    kind = hole(named)
+    wrong: tuple[Callable[[], Any], ...] = (
+        lambda: kind(),
+        lambda: kind(1.0, "bored", 2.0, 3.0),
+        lambda: kind(1.0, wide=2.0),
+        lambda: kind(1.0, across=2.0),
+        lambda: kind._make([1.0]),
+        lambda: kind(1.0)._replace(wide=2.0),
+    )
+    for one in wrong:
+        with pytest.raises((TypeError, ValueError)):
+            one()
+    with pytest.raises(AttributeError):
+        kind(1.0).across = 2.0
+    with pytest.raises(AttributeError):
+        kind(1.0).wide = 2.0
+
+
+@NAMED
+def test_a_class_made_from_a_named_tuple_is_made_as_that_is(named: Any) -> None:
+    class Slot(hole(named)):  # type: ignore[misc]
+        @property
+        def long(self) -> float:
+            return float(self.across * 3)
+
+    assert (type(Slot(2.0)), Slot(2.0).long, Slot(2.0)) == (Slot, 6.0, (2.0, "drilled", 6.0))
