@@ -5,7 +5,6 @@ import textwrap
 from rules.graph.asking import printable
 from rules.judging.banding import banded
 from rules.judging.judge import Judged, and_list
-from rules.judging.search import nearest_key
 from rules.judging.weakest_part import factor_table
 
 
@@ -33,6 +32,8 @@ def report_lines(judged: Judged, name: str) -> list[str]:
         lines += wrapped("ASKED ABOUT, AND CONFIRMED: ", f"{and_list(sorted(judged.sheet.confirmed))}.")
     if judged.missing:
         lines += wrapped("NOT ANSWERED YET: ", f"{and_list(judged.missing)}.")
+    if judged.sheet.unknown:
+        from rules.judging.search import nearest_key  # with all that things are also called
     for name in judged.sheet.unknown:
         near = nearest_key(name)
         meant = f"; did you mean {near}?" if near else "."

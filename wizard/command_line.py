@@ -1,8 +1,6 @@
 """The `buildsheet` command. Screen and slow libraries are imported only by the commands that need them."""
 
-import argparse
 import gc
-import json
 import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
@@ -13,6 +11,8 @@ from typing import TYPE_CHECKING, Any
 from wizard.ending import TOLD_TO_STOP, flush_or_forget, say
 
 if TYPE_CHECKING:
+    import argparse
+
     from rules.judging.judge import Judged
     from wizard.files.sheet_file import SheetFile
 
@@ -63,15 +63,17 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return status
 
 
-_HELP = partial(argparse.HelpFormatter, width=78)
-"""Without a width every argument makes argparse ask for the terminal's, with a module that loads four compressors."""
+def _parser(name: str) -> "argparse.ArgumentParser":
+    import argparse
 
-
-def _parser(name: str) -> argparse.ArgumentParser:
-    return argparse.ArgumentParser(prog=f"buildsheet {name}".strip(), formatter_class=_HELP)
+    # Without a width every argument makes argparse ask for the terminal's, with a module that loads four compressors.
+    formatter = partial(argparse.HelpFormatter, width=78)
+    return argparse.ArgumentParser(prog=f"buildsheet {name}".strip(), formatter_class=formatter)
 
 
 def _open(given: list[str]) -> int:
+    import argparse
+
     parser = argparse.ArgumentParser(prog="buildsheet", usage=USAGE, add_help=True)
     parser.add_argument(
         "file", nargs="?", type=Path, metavar="FILE.toml", help="a build sheet; new or half-finished is fine"
@@ -81,7 +83,7 @@ def _open(given: list[str]) -> int:
     return _wizard(options.file, picture=options.picture)
 
 
-def _picture_option(parser: argparse.ArgumentParser) -> None:
+def _picture_option(parser: "argparse.ArgumentParser") -> None:
     from wizard.pixels.asking import CHOICES, SETTING
 
     setting = os.environ.get(SETTING, "")
@@ -144,6 +146,8 @@ def _at_a_terminal() -> bool:
 
 
 def _check(given: list[str]) -> int:
+    if given and not any(name.startswith("-") for name in given):  # files alone are not worth loading argparse for
+        return check_files(given, as_json=False)
     parser = _parser("check")
     parser.add_argument("files", nargs="+", metavar="FILE")
     parser.add_argument("--json", action="store_true", help="one JSON array, an object a file")
@@ -155,8 +159,11 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
     """Judge sheets without a screen and print what was found. Returns the exit status."""
     gc.disable()  # as for the wizard; a second sheet finds it on again
     from rules.graph.asking import printable
-    from rules.judging.report import as_data, unreadable
-    from wizard.check_lines import report_lines
+
+    if as_json:
+        from rules.judging.report import as_data, unreadable
+    else:
+        from wizard.check_lines import report_lines
 
     reports: list[dict[str, Any]] = []
     status = NO_STOP
@@ -165,7 +172,8 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             gc.freeze()
             gc.enable()
         if isinstance(read := judged_file(name), str):
-            reports.append(unreadable(printable(name), read))
+            if as_json:
+                reports.append(unreadable(printable(name), read))
             complain(read)
             status = UNREADABLE
             continue
@@ -182,7 +190,7 @@ def check_files(files: Iterable[str], *, as_json: bool) -> int:
             print("\n".join(report_lines(judged, name)), end="\n\n")
     if as_json:
         # An object a line: readable enough, and many times faster to write than indented text.
-        print("[\n" + ",\n".join(json.dumps(report, ensure_ascii=False) for report in reports) + "\n]")
+        print("[\n" + ",\n".join(_as_json(report) for report in reports) + "\n]")
     return status
 
 
@@ -280,11 +288,17 @@ def _list(given: list[str]) -> int:
         return _schema(options.what, asked_for=options.schema)
     entries = lists[options.what]()
     if options.json:
-        print(json.dumps(entries, ensure_ascii=False, indent=2))
+        print(_as_json(entries, indent=2))
         return NO_STOP
     for entry in entries:
         print("\n".join(_entry_lines(options.what, entry)), end="\n\n")
     return NO_STOP
+
+
+def _as_json(entries: object, indent: int | None = None) -> str:
+    import json
+
+    return json.dumps(entries, ensure_ascii=False, indent=indent)
 
 
 def _schema(what: str, *, asked_for: bool) -> int:
@@ -293,7 +307,7 @@ def _schema(what: str, *, asked_for: bool) -> int:
         return UNREADABLE
     from wizard.schemas import SCHEMAS
 
-    print(json.dumps(SCHEMAS[what](), ensure_ascii=False, indent=2))
+    print(_as_json(SCHEMAS[what](), indent=2))
     return NO_STOP
 
 

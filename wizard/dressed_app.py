@@ -3,7 +3,6 @@
 import os
 from collections import defaultdict
 from collections.abc import Iterable
-from dataclasses import replace
 from functools import cached_property
 from typing import Any
 
@@ -11,6 +10,7 @@ from textual.dom import DOMNode
 from textual.screen import Screen
 from textual.widget import Widget
 
+from rules.measure.records import replace
 from wizard import terminal
 from wizard.desk import recent
 from wizard.desk.drawing_styles import DrawingStyle, best_drawing, next_drawing

@@ -1,7 +1,6 @@
 """Parts of one motion group that stand in one another: they never move apart, so any overlap is there all the time. mm."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import replace
 from itertools import combinations
 from math import inf
 
@@ -11,7 +10,7 @@ from rules.corner.part import Part
 from rules.corner.room import BetweenTwo, still_least
 from rules.graph.results import Verdict
 from rules.measure.outline import Outline, inside_distance
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.vectors import Vector, minus
 from rules.motion.points import UprightPoints
 from rules.solids.pieces import Hull

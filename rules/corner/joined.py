@@ -2,10 +2,9 @@
 
 from collections.abc import Mapping
 from functools import lru_cache
-from typing import NamedTuple
 
 from rules.corner.part import Foot, Part
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.measure.vectors import plus, times
 from rules.solids.gap import Solid, apart, nearer
 from rules.solids.pieces import Hull

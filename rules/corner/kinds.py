@@ -1,11 +1,9 @@
 """How much room two parts want, by their kinds, and which parts touch because they are made to."""
 
-from typing import NamedTuple
-
 from rules.corner.part import Part
 from rules.graph.bands import AtLeast, Limits
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.solids.gap import Solid, gap
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Rod

@@ -5,10 +5,10 @@ centre. Every part is where it stands at ride height with the wheels straight. m
 """
 
 from functools import cached_property
-from typing import Annotated, Literal, NamedTuple
+from typing import Annotated, Literal
 
 from rules.graph.declare import Role, Waiting
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.measure.vectors import Vector
 from rules.solids.gap import Solid
 from rules.solids.shapes import Shape, solid

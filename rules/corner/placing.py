@@ -1,10 +1,9 @@
 """Where the parts of each motion group go as the front end moves."""
 
-from dataclasses import field
 from math import atan2
 
 from rules.corner.part import MovesWith, Part
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Hinge, Pose, UprightPoints

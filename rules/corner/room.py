@@ -1,18 +1,16 @@
 """How much room there is between every two parts of different motion groups, and where it is least."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import field
 from functools import lru_cache, partial
 from itertools import combinations
 from math import atan2, dist, hypot, inf
-from typing import NamedTuple
 
 from rules.corner.kinds import Band, band, by_design
 from rules.corner.part import MovesWith, Part
 from rules.corner.placing import Ride, corners, from_upright, inverse, placed
 from rules.corner.tabs import Tabs, tabs_beside
 from rules.graph.results import Verdict
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass, field
 from rules.measure.vectors import NOUGHT, Vector, dot, minus, times
 from rules.motion.points import UP
 from rules.motion.sweep import Placed, Sweep

@@ -6,9 +6,9 @@ between the plate's two faces. Seen along the wheel centre: x ahead, y up, from 
 
 from collections.abc import Iterator
 from math import atan2, cos, hypot, pi, sin
-from typing import NamedTuple
 
 from rules.corner.part import Part
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import plus, times
 from rules.solids.shapes import Prism
 

@@ -3,11 +3,10 @@
 Nobody is asked how the frame runs between the pivots. One tube through both is what most have, and tabs leave the middle free.
 """
 
-from typing import NamedTuple
-
 from rules.corner.kinds import FRAMES, band
 from rules.corner.part import Part
 from rules.corner.placing import Ride
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 from rules.motion.sweep import Sweep
 from rules.solids.shapes import Rod

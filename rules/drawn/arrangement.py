@@ -5,7 +5,6 @@ own way (ISO 128-3). What is bought and bolted on is drawn as a neighbouring par
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import replace
 
 from rules.corner.part import Part
 from rules.drawn.corner_parts import looks, parts_of
@@ -22,7 +21,7 @@ from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axi
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, unit
 from rules.motion.points import FORWARD, UP

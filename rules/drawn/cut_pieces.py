@@ -5,7 +5,6 @@ from the corner's solids, so that paper and verdicts have one shape.
 """
 
 from collections.abc import Iterator
-from dataclasses import replace
 from math import atan2, hypot, pi, tan
 
 from rules.corner.part import Part
@@ -28,7 +27,7 @@ from rules.measure.display import show
 from rules.measure.marks import Thread
 from rules.measure.outline import Outline, Point
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.units import Mm
 from rules.motion.kinds import TieRodOuterBolt
 from rules.sheet.upright import ArmForm, Beam, BeamCut, HubBoltAccess

@@ -10,7 +10,6 @@ trade custom, no published source.
 from collections.abc import Iterator
 from itertools import combinations
 from math import asin, atan2, ceil, cos, degrees, dist, hypot, pi, sin
-from typing import NamedTuple
 
 from rules.drawn.pieces import Hole, MarkLine, Profile, hub_plate
 from rules.judging.judge import Judged
@@ -18,7 +17,7 @@ from rules.judging.reader import Known, Size, reads
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Outline, Point
 from rules.measure.quantity import INCH, Units
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, dot, minus, plus, times, unit
 from rules.motion.kinds import TieRodOuterBolt

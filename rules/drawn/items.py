@@ -1,10 +1,9 @@
 """The rows of the parts list by number, and which part of the corner each is: what a balloon on a view says."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import dist
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.corner.part import Part
 from rules.corner.slots import is_lug
@@ -14,6 +13,7 @@ from rules.drawn.patches import EdgeLine, Patch, clipped
 from rules.drawn.views import Viewpoint
 from rules.judging.judge import Judged
 from rules.measure.outline import Point
+from rules.measure.records import NamedTuple, replace
 from rules.shop.parts_list import PartsRow, bars, bolts, bought
 from rules.solids.shapes import Prism
 

@@ -3,13 +3,12 @@
 A bolt fills its hole and nothing moves within a beam, so that verdicts need neither; a model of the piece does.
 """
 
-from dataclasses import replace
-
 from rules.corner.part import Part
 from rules.drawn.pieces import Profile, hub_plate
 from rules.drawn.upright_pieces import pieces_of
 from rules.judging.reader import Known, reads
 from rules.measure.outline import Point
+from rules.measure.records import replace
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, minus, plus, times, unit
 from rules.motion.kinds import TieRodOuterBolt

@@ -6,7 +6,6 @@ left on a left piece and to the right on a right piece, so the two are mirror im
 
 import math
 from collections.abc import Callable
-from dataclasses import replace
 
 from rules.corner.slots import PlateSlots
 from rules.judging.reader import Known, reads
@@ -21,7 +20,7 @@ from rules.measure.outline import (
     outline_points,
     plate_outline,
 )
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.units import Mm
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 

@@ -1,12 +1,12 @@
 """The plate of the corner as a flat piece: its outline and its bore, read off the solid. mm."""
 
 from math import dist, isclose, pi
-from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.drawn.views import FROM_OUTSIDE
 from rules.measure.belt import Round
 from rules.measure.outline import Outline, Point
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import plus, times
 from rules.solids.shapes import Prism, Revolved
 

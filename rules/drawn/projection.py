@@ -4,7 +4,6 @@ Exact but for round edges, which are drawn with corners no further than `fine` f
 """
 
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from functools import lru_cache
 from itertools import combinations, pairwise
 from math import atan2, ceil, cos, hypot, pi, sin, sqrt
@@ -12,6 +11,7 @@ from math import atan2, ceil, cos, hypot, pi, sin, sqrt
 from rules.drawn.patches import EdgeLine, Patch, circle, common, corners_of_circle, hull, turns
 from rules.drawn.views import Viewpoint
 from rules.measure.outline import Point
+from rules.measure.records import replace
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times
 from rules.solids.outline import Polygon, convex_pieces
 from rules.solids.pieces import Hull, Piece, Wedge, inner_side

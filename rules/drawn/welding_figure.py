@@ -6,7 +6,6 @@ along the steering axis is no true length in either view: it is on the general a
 
 from collections.abc import Mapping, Sequence
 from math import atan2, copysign, pi
-from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.drawn.corner_parts import looks, parts_of
@@ -19,6 +18,7 @@ from rules.drawn.views import FROM_FRONT, FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Known, Size, reads
 from rules.measure.outline import Point
+from rules.measure.records import NamedTuple
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.sheet.welds import PadsStand

@@ -3,9 +3,11 @@
 import types
 from collections.abc import Callable, Mapping
 from functools import cache
-from typing import Annotated, Any, Literal, NamedTuple, Union, get_args, get_origin, get_type_hints
+from typing import Annotated, Any, Literal, Union, get_args, get_origin, get_type_hints
 
+from rules.graph.bands import Limits
 from rules.graph.declare import AnswersOf, Every, Role, Waiting
+from rules.measure.records import NamedTuple
 from rules.measure.units import Unit
 
 
@@ -36,7 +38,8 @@ def parameters_of(function: Callable[..., Any]) -> tuple[str, ...]:
 class Said(NamedTuple):
     """What one annotation says. kind: it without `| None`; optional: whether it had that. unit: its symbol, or the name of
     its type; empty for neither. choices: the words of a Literal. role: given to those that take every value of it; empty
-    without one. gathers: what a parameter gathers; None where it is one input."""
+    without one. gathers: what a parameter gathers; None where it is one input. is_limits: whether it is a class of them. is_one:
+    whether it is neither, and then one input, unless it names a step."""
 
     kind: Any
     optional: bool
@@ -44,6 +47,8 @@ class Said(NamedTuple):
     choices: frozenset[str]
     role: str
     gathers: "Every | AnswersOf | Waiting | None"
+    is_limits: bool
+    is_one: bool
 
 
 def said_by(annotation: Any) -> Said:
@@ -68,7 +73,15 @@ def _read(annotation: Any) -> Said:
     choices = frozenset(get_args(kind)) if get_origin(kind) is Literal else frozenset()
     role = next((extra.role for extra in extras if isinstance(extra, Unit | Role) and extra.role), "")
     gathers = next((extra for extra in extras if isinstance(extra, Every | AnswersOf | Waiting)), None)
-    return Said(kind, optional, _unit(kind, extras), choices, role, gathers)
+    is_limits = isinstance(kind, type) and issubclass(kind, Limits)
+    return Said(kind, optional, _unit(kind, extras), choices, role, gathers, is_limits, not (gathers or is_limits))
+
+
+@cache
+def taken_by(function: Callable[..., Any]) -> tuple[tuple[str, Said], ...]:
+    """The parameters of a function, in order, and what their annotations say."""
+    hints = hints_of(function)
+    return tuple((parameter, said_by(hints.get(parameter))) for parameter in parameters_of(function))
 
 
 def _unit(kind: Any, extras: tuple[Any, ...]) -> str:

@@ -54,10 +54,11 @@ def _lacks_nothing(node: Node, worked: Worked, put_off: bool) -> bool:
 def _ask(node: Node, worked: Worked) -> Any:
     """Ask its function, without what it can do without, and note the answer, or why there is none."""
     known = worked.known
-    arguments = {**node.fixed, **{parameter: known.get(origin) for parameter, origin in node.takes}}
+    alone = {parameter: known.get(origin) for parameter, origin, _, into in node.inputs if not into}
+    arguments = {**node.fixed, **alone}
     measure = _to_measure(node, worked)
     try:
-        for into, hand_on, taken in node.hands_on:
+        for into, hand_on, taken in node.gathers:
             arguments[into] = hand_on({parameter: known[origin] for parameter, origin in taken if origin in known})
         for into, names in node.waiting.items():
             left = worked.not_judged.keys()

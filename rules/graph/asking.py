@@ -3,7 +3,6 @@
 import re
 import unicodedata
 from collections.abc import Callable, Mapping
-from dataclasses import field
 from functools import cache
 from typing import Any, ClassVar, Literal, Self, get_args, get_origin
 
@@ -26,7 +25,7 @@ from rules.measure.quantity import (
     parse,
     plain_number_text,
 )
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field
 from rules.measure.rim_marks import RIM_READERS
 from rules.measure.said import in_units
 from rules.measure.section_marks import section_outside
@@ -308,7 +307,7 @@ def _text(field: AskedField, entry: object, units: Units | None) -> str:
     return unicodedata.normalize("NFC", entry.strip())
 
 
-_GRADE_WORD = re.compile(r"(?:class|cl\.?)\s*(?=\d+\.\d$)|(?:sae\s*)?(?:grade|gr\.?)\s*(?=\d$)")
+_GRADE_WORD = Pattern(r"(?:class|cl\.?)\s*(?=\d+\.\d$)|(?:sae\s*)?(?:grade|gr\.?)\s*(?=\d$)")
 """How a grade is spoken; the choices have it as “grade 8” and “8.8”. Common practice, no source."""
 
 

@@ -4,7 +4,6 @@ The limit itself counts as the better side, decided once for all checks in rules
 """
 
 from collections.abc import Mapping
-from dataclasses import field
 from math import inf, isfinite
 from typing import Any, Protocol, runtime_checkable
 
@@ -12,7 +11,7 @@ from rules.graph.results import Verdict
 from rules.measure.closeness import reaches, within
 from rules.measure.display import published, show
 from rules.measure.quantity import INCH, Units
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field
 from rules.measure.said import RoundedTo, in_units, plain, said
 
 

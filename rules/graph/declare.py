@@ -7,7 +7,7 @@ receives the word itself.
 """
 
 from collections.abc import Callable, Iterable, Mapping
-from functools import cache, cached_property
+from functools import cached_property
 from typing import Any, TypeVar
 
 from rules.graph.bands import Limits
@@ -22,20 +22,29 @@ F = TypeVar("F", bound=Callable[..., Any])
 Member = Mapping[str, str]
 """What each placeholder of a family stands for in one member, as it is written in a name: `steering_arm`."""
 ALONE: tuple[Member, ...] = ({},)
+Words = str | Callable[[Member], str]
+"""A text, that of a family with its placeholders in braces, or what gives that of one member."""
 
 
 @dataclass(frozen=True)
 class ValueNote:
     """What a value says of itself: subject, formula in words, sources. heavy: takes too long to be done at every key.
 
-    stands_for: the question it answers while nobody has; empty where there is none.
+    as_declared: its formula, that of a family with its placeholders. stands_for: the question it answers while nobody has;
+    empty where there is none.
     """
 
     subject: str
-    formula: str
+    as_declared: str
     sources: tuple[Source, ...]
+    member: Member
     heavy: bool = False
     stands_for: str = ""
+
+    @property
+    def formula(self) -> str:
+        """Its formula in words."""
+        return in_words(self.as_declared, self.member)
 
     @cached_property
     def source(self) -> str:
@@ -47,14 +56,16 @@ class ValueNote:
 class CheckNote:
     """What a check says of itself. step: the table it belongs to. try_changing: fields worth solving for.
 
-    texts: the words of its verdicts as they were declared. good, shown, watch, stop: its limits in words, in both unit systems;
-    empty where it has no such verdict. limits: the figures behind the words. never_good: whether it can only be worse.
+    as_declared: the words of its verdicts, those of a family with their placeholders. good, shown, watch, stop: its limits
+    in words, in both unit systems; empty where it has no such verdict. limits: the figures behind the words. never_good:
+    whether it can only be worse.
     """
 
     id: str
     step: str
     title: str
-    texts: Mapping[str, str]
+    as_declared: Mapping[str, Words]
+    member: Member
     sources: tuple[Source, ...]
     grade: Grade
     try_changing: tuple[str, ...]
@@ -64,7 +75,7 @@ class CheckNote:
 
     @cached_property
     def _words(self) -> Mapping[str, str]:
-        return _words_in(self.limits, self.texts, None)
+        return self.words_in(None)
 
     @property
     def good(self) -> str:
@@ -86,9 +97,19 @@ class CheckNote:
         """When it is a stop, in words."""
         return self._words["stop"]
 
-    def words_in(self, units: Units) -> Mapping[str, str]:
-        """Its limits in words by verdict, in one unit system."""
-        return _words_in(self.limits, self.texts, units)
+    def words_in(self, units: Units | None) -> Mapping[str, str]:
+        """Its limits in words by verdict, in one unit system; in both without one.
+
+        Put together when somebody reads them: most starts of the program read none. Raises KeyError for a figure in braces
+        that its limits do not have.
+        """
+        texts = {
+            verdict: text(self.member) if callable(text) else in_words(text, self.member)
+            for verdict, text in self.as_declared.items()
+        }
+        if self.limits is not None:
+            return {"shown": ""} | self.limits.in_words(texts, units)
+        return {verdict: in_units(text, units) for verdict, text in texts.items()}
 
     @cached_property
     def source(self) -> str:
@@ -98,7 +119,7 @@ class CheckNote:
     @property
     def best(self) -> Verdict:
         """The best verdict it can give: some are never good, because nobody has published a limit."""
-        if self.texts["shown"]:
+        if self.as_declared["shown"]:
             return "shown"
         return "watch" if self.never_good else "good"
 
@@ -144,35 +165,32 @@ class AnswersOf:
     set_aside: frozenset[str] = frozenset()
 
 
+def for_names(member: Member) -> Member:
+    """What a member says that could stand in a name: no spaces, no dots."""
+    return {placeholder: word for placeholder, word in member.items() if word.isidentifier()}
+
+
 def in_name(name: str, member: Member) -> str:
-    """A name with every placeholder in it replaced, but by words that could stand in a name: no spaces, no dots.
+    """A name with every placeholder in it replaced. member: as `for_names` leaves it.
 
     >>> in_name("which_pivot_offset", {"which": "lower"}), in_name("weld_of_part_leg", {"part": "steering_arm"})
     ('lower_pivot_offset', 'weld_of_steering_arm_leg')
     """
-    if not member:
-        return name
-    return "_".join(
-        [member[part] if part in member and member[part].isidentifier() else part for part in name.split("_")]
-    )
+    parts = name.split("_")
+    return "_".join(map(member.get, parts, parts))
 
 
-def words_of(member: Member) -> dict[str, str]:
-    """The words of a member for texts, with and without a capital.
+def word_of(name: str, member: Member) -> str:
+    """What a member says for a name in braces, with a capital where the name has one. Raises KeyError where it says nothing.
 
-    >>> words_of({"part": "steering_arm"})
-    {'part': 'steering arm', 'Part': 'Steering arm'}
+    >>> word_of("part", {"part": "steering_arm"}), word_of("Part", {"part": "steering_arm"})
+    ('steering arm', 'Steering arm')
     """
-    return dict(_words_of(tuple(member.items())))
-
-
-@cache
-def _words_of(member: tuple[tuple[str, str], ...]) -> Mapping[str, str]:
-    words: dict[str, str] = {}
-    for placeholder, word in member:
-        said = word.replace("_", " ")
-        words |= {placeholder: said, placeholder.capitalize(): capital(said)}
-    return words
+    placeholder = name if name in member else name.lower()
+    said = member[placeholder].replace("_", " ")
+    if name not in (placeholder, placeholder.capitalize()):
+        raise KeyError(name)
+    return said if name == placeholder else capital(said)
 
 
 def in_words(text: str, member: Member) -> str:
@@ -181,16 +199,14 @@ def in_words(text: str, member: Member) -> str:
     >>> in_words("{Which} pivot, {part}: {gap}", {"which": "lower", "part": "steering_arm"})
     'Lower pivot, steering arm: {gap}'
     """
-    if not member or "{" not in text:
-        return text
-    for placeholder, words in _in_braces_of(tuple(member.items())):
-        text = text.replace(placeholder, words)
-    return text
-
-
-@cache
-def _in_braces_of(member: tuple[tuple[str, str], ...]) -> tuple[tuple[str, str], ...]:
-    return tuple((f"{{{placeholder}}}", words) for placeholder, words in _words_of(member).items())
+    said, *pieces = text.split("{") if member else [text]
+    for piece in pieces:
+        name, _, rest = piece.partition("}")
+        try:
+            said += word_of(name, member) + rest
+        except KeyError:
+            said += "{" + piece
+    return said
 
 
 def value(
@@ -212,11 +228,12 @@ def value(
     def mark(function: F) -> F:
         function.declared = tuple(  # type: ignore[attr-defined]
             Declared(
-                in_name(function.__name__, member),
+                in_name(function.__name__, for_names(member)),
                 ValueNote(
                     subject,
-                    in_words(formula, member),
+                    formula,
                     several(source(member) if callable(source) else source),
+                    member,
                     heavy,
                     in_braces(stands_for, member),
                 ),
@@ -235,10 +252,10 @@ def check(
     step: str,
     title: str,
     limits: Limits | None = None,
-    good: str = "",
-    shown: str = "",
-    watch: str = "",
-    stop: str = "",
+    good: Words = "",
+    shown: Words = "",
+    watch: Words = "",
+    stop: Words = "",
     never_good: str = "",
     source: Cited,
     grade: Grade | None = None,
@@ -255,6 +272,7 @@ def check(
     """
 
     sources = several(source)
+    said: dict[str, Words] = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]
@@ -262,17 +280,14 @@ def check(
 
     def _checked(member: Member) -> Declared:
         name = in_braces(id, member).replace("_", "-")
-        said = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
-        texts = {verdict: in_words(text, member) for verdict, text in said.items()}
-        if any("{" in text for text in texts.values()):
-            _words_in(limits, texts, None)  # a figure that the limits do not have is refused here
         return Declared(
             name,
             CheckNote(
                 name,
                 in_braces(step, member),
                 in_words(title, member),
-                texts,
+                said,
+                member,
                 sources,
                 grade or weakest(sources),
                 tuple(filter(None, (in_braces(field, member) for field in try_changing))),
@@ -284,12 +299,6 @@ def check(
         )
 
     return mark
-
-
-def _words_in(limits: Limits | None, texts: Mapping[str, str], units: Units | None) -> Mapping[str, str]:
-    if limits is not None:
-        return {"shown": ""} | limits.in_words(texts, units)
-    return {verdict: in_units(text, units) for verdict, text in texts.items()}
 
 
 def in_braces(name: str, member: Member) -> str:

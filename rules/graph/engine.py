@@ -14,19 +14,12 @@ from collections.abc import Callable, Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-from rules.graph.annotations import (
-    GraphError,
-    Said,
-    hints_of,
-    parameters_of,
-    said_by,
-    unit_of,
-)
+from rules.graph.annotations import GraphError, Said, hints_of, said_by, taken_by, unit_of
 from rules.graph.ask import ask
 from rules.graph.asking import AskedField, Step
 from rules.graph.bands import Limits
-from rules.graph.declare import AnswersOf, Declared, Every, Waiting, in_name
-from rules.graph.node import Input, Node, in_order
+from rules.graph.declare import AnswersOf, Declared, Every, Waiting, for_names, in_name
+from rules.graph.node import HandsOn, Input, Node, in_order
 from rules.graph.results import Judgement
 from rules.graph.worked import Worked
 from rules.measure.units import SYMBOLS
@@ -60,6 +53,7 @@ class Graph:
         for name, asked in fields.items():
             self._called.setdefault(asked.key, []).append(name)
         self._with_step = {name.replace(".", "_"): name for name in fields}
+        self._inputs: dict[tuple[str, str, int], Input] = {}
         declared: dict[str, tuple[Declared, Callable[..., Any]]] = {}
         for function in values:
             returned = hints_of(function).get("return")
@@ -291,36 +285,49 @@ class Graph:
         return ask(node, worked, put_off=node.name in worked.leaves and not node.origins.isdisjoint(worked.known))
 
     def _node(self, one: Declared, function: Callable[..., Any]) -> Node:
-        hints, member = hints_of(function), one.member
+        member, in_names = one.member, for_names(one.member)
         inputs: list[Input] = []
         fixed: dict[str, Any] = {}
-        gathers: dict[str, Callable[[dict[str, Any]], Any]] = {}
+        gathers: list[HandsOn] = []
         waiting: dict[str, tuple[str, ...]] = {}
         not_begun: set[str] = set()
-        for parameter in parameters_of(function):
-            said = said_by(hints.get(parameter))
-            kind, name = said.kind, in_name(parameter, member)
+        for parameter, said in taken_by(function):
+            name = in_name(parameter, in_names) if in_names else parameter
             if parameter in member:
                 fixed[parameter] = member[parameter]
-            elif isinstance(kind, type) and issubclass(kind, Limits):
-                fixed[parameter] = self._limits(one, kind, function)
+            elif said.is_one and name not in self._steps:
+                inputs.append(self._input(parameter, name, said, function))
+            elif said.is_limits:
+                fixed[parameter] = self._limits(one, said.kind, function)
             elif isinstance(said.gathers, Waiting):
                 waiting[parameter] = tuple(self._roles[said.gathers.role])
                 not_begun |= {parameter} if said.gathers.or_not_begun else set()
             elif said.gathers:
-                gathers[parameter] = dict
-                inputs += [Input(origin, origin, True, parameter) for origin in self._gathered(said.gathers, function)]
-            elif name in self._steps and isinstance(kind, type) and issubclass(self._steps[name], kind):
-                gathers[parameter], asked = self._steps[name].record, self._steps[name].asked_in(kind)
-                inputs += [Input(key, question.name, True, parameter) for key, question in asked.items()]
+                gathers.append(
+                    (parameter, dict, tuple((name, name) for name in self._gathered(said.gathers, function)))
+                )
+                inputs += [Input(key, origin, True, parameter) for key, origin in gathers[-1][2]]
+            elif name in self._steps and isinstance(said.kind, type) and issubclass(self._steps[name], said.kind):
+                asked = self._steps[name].asked_in(said.kind)
+                gathers.append(
+                    (parameter, self._steps[name].record, tuple((key, one.name) for key, one in asked.items()))
+                )
+                inputs += [Input(key, origin, True, parameter) for key, origin in gathers[-1][2]]
             else:
-                inputs.append(Input(parameter, self.compared(name, said, function), said.optional))
-        unit = self.units.get(one.name, "judgement")
-        taken = {given.origin for given in inputs}
-        waiting = {into: tuple(name for name in names if name in taken) for into, names in waiting.items()}
+                inputs.append(self._input(parameter, name, said, function))
+        origins = frozenset([given.origin for given in inputs])
+        waiting = {into: tuple(name for name in names if name in origins) for into, names in waiting.items()}
         return Node(
-            one.name, function, one.note, tuple(inputs), unit, member, fixed, gathers, waiting, frozenset(not_begun)
-        )
+            one.name, function, one.note, tuple(inputs), origins, self.units.get(one.name, "judgement"),
+            member, fixed, tuple(gathers), waiting, frozenset(not_begun),
+        )  # fmt: skip
+
+    def _input(self, parameter: str, name: str, said: Said, function: Callable[..., Any]) -> Input:
+        """What one parameter takes. Many functions take the same under the same name, so that each is made once."""
+        asked = parameter, name, id(said)  # what annotations say is kept
+        if asked not in self._inputs:
+            self._inputs[asked] = Input(parameter, self.compared(name, said, function), said.optional)
+        return self._inputs[asked]
 
     def compared(self, name: str, said: Said, function: Callable[..., Any]) -> str:
         """The field or value a parameter names, once its unit, or its choices, are those the function expects."""

@@ -1,13 +1,12 @@
 """One value or check of the graph with its inputs looked up, and the order to work them out in."""
 
 from collections.abc import Callable, Mapping
-from functools import cached_property
 from types import MappingProxyType
-from typing import Any, NamedTuple
+from typing import Any
 
 from rules.graph.annotations import GraphError
-from rules.graph.declare import Member, words_of
-from rules.measure.records import dataclass
+from rules.graph.declare import Member
+from rules.measure.records import NamedTuple, dataclass
 
 
 class Input(NamedTuple):
@@ -22,46 +21,30 @@ class Input(NamedTuple):
     into: str = ""
 
 
-@dataclass(frozen=True)
+HandsOn = tuple[str, Callable[[dict[str, Any]], Any], tuple[tuple[str, str], ...]]
+"""A parameter that others are gathered into, how it is handed on, and the names and origins of what goes into it."""
+
+
+@dataclass(frozen=True, slots=True)
 class Node:
     """One value or check, with its inputs looked up and its unit known.
 
-    fixed: what its function is handed besides: the words of its member of a family, its limits. gathers: how what is
-    gathered into one parameter is handed on. waiting: parameters that take the names of those gathered values that wait,
-    not_begun: those of them that take the names of what is not judged too.
-    takes: parameters and origins, in order, of what is not gathered. hands_on: each parameter that is, how it is handed on, and
-    the names and origins of what goes into it. words: those of its member for texts. origins: of all its inputs.
+    origins: of all its inputs. fixed: what its function is handed besides: the words of its member of a family, its limits.
+    gathers: its parameters that gather several inputs. waiting: parameters that take the names of those gathered values that
+    wait, not_begun: those of them that take the names of what is not judged too.
     """
 
     name: str
     function: Callable[..., Any]
     note: Any
     inputs: tuple[Input, ...]
+    origins: frozenset[str]
     unit: str
     member: Member
     fixed: Mapping[str, Any]
-    gathers: Mapping[str, Callable[[dict[str, Any]], Any]]
+    gathers: tuple[HandsOn, ...]
     waiting: Mapping[str, tuple[str, ...]]
     not_begun: frozenset[str]
-
-    @cached_property
-    def takes(self) -> tuple[tuple[str, str], ...]:
-        return self._into("")
-
-    @cached_property
-    def hands_on(self) -> tuple[tuple[str, Callable[[dict[str, Any]], Any], tuple[tuple[str, str], ...]], ...]:
-        return tuple((into, hand_on, self._into(into)) for into, hand_on in self.gathers.items())
-
-    def _into(self, parameter: str) -> tuple[tuple[str, str], ...]:
-        return tuple((given.parameter, given.origin) for given in self.inputs if given.into == parameter)
-
-    @cached_property
-    def words(self) -> dict[str, str]:
-        return words_of(self.member)
-
-    @cached_property
-    def origins(self) -> frozenset[str]:
-        return frozenset(given.origin for given in self.inputs)
 
 
 def in_order(nodes: dict[str, Node], stand_ins: Mapping[str, str] = MappingProxyType({})) -> list[Node]:

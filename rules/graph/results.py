@@ -1,10 +1,9 @@
 """What a value or a check may answer besides a plain number: an estimate, a wait, that it is not judged or does not apply."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import field
 from typing import Any, Literal, get_args
 
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field
 from rules.measure.said import Figures
 from rules.tables.sources import Grade as Grade
 

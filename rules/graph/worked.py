@@ -1,10 +1,10 @@
 """What has been worked out for one sheet: the engine's notebook."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, fields, is_dataclass
 from typing import Any
 
 from rules.graph.results import Reason
+from rules.measure.records import dataclass, field, fields, is_dataclass
 
 _NOTHING = object()
 

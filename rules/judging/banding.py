@@ -1,12 +1,12 @@
 """Parts whose factor is only shown, and that are watched all the same while they are among the weakest."""
 
 from collections.abc import Callable, Iterable, Set
-from dataclasses import replace
 from functools import cache
 
 from rules.judging.finding import Finding
 from rules.judging.reader import Known, name, of_role
 from rules.judging.trade import trade
+from rules.measure.records import replace
 from rules.strength.margin import SAFETY
 from rules.strength.weakest import tied
 

@@ -14,13 +14,14 @@ from rules.judging.judge import Finding, Judged, and_list, shown, to_measure, wh
 from rules.judging.reader import name as named
 from rules.judging.trade import trade
 from rules.measure.display import in_sheet, published, show
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import INCH, KINDS, Units
 from rules.measure.said import in_units
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import FACTS
 from rules.strength.corner_loads import CornerLoads
 
-_UNITS_INSIDE = re.compile(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
+_UNITS_INSIDE = Pattern(r"(?<!\d )(?<!\d)\b(?:N/mm|N m|mm2|mm4|mm|MPa|m/s|kg|N)\b(?!/)")
 
 
 def explain(judged: Judged, name: str) -> list[str]:

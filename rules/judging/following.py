@@ -1,11 +1,11 @@
 """A lever followed until a check is satisfied: the least move that does it, and the best that does not."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from rules.judging.levers import Answers, Lever, next_marks
 from rules.judging.probe import Probe, Score
 from rules.measure.quantity import Units
+from rules.measure.records import dataclass
 
 FARTHEST = 16.0
 """Strides worth telling, at most: 4 in, 80 mm, 16 deg. What is farther is another design."""

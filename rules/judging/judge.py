@@ -2,11 +2,10 @@
 
 from collections import Counter
 from collections.abc import Container, Iterable
-from dataclasses import replace
 from functools import cache
 
 from rules.checks import FIRST, GROUP_OF
-from rules.graph.declare import CheckNote
+from rules.graph.declare import CheckNote, word_of
 from rules.graph.engine import Graph
 from rules.graph.node import Node
 from rules.graph.results import WORST_FIRST, Judgement, Reason, SheetVerdict, Verdict
@@ -19,7 +18,7 @@ from rules.judging.scope import Groups, scope, standings
 from rules.judging.trade import trade
 from rules.measure.display import in_a_sentence, show
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.said import capital, filled, in_units, worked_out, written
 from rules.sheet import FIELDS, STEPS, Sheet
 from rules.values.wheel_end.hub_bolts import ON_A_RECTANGLE
@@ -322,7 +321,7 @@ class _Figures(dict[str, str]):
         elif name in self._judgement.figures:
             self[name] = written(self._judgement.figures[name], self._units)
         else:
-            self[name] = self._node.words[name]
+            self[name] = word_of(name, self._node.member)
         return self[name]
 
 

@@ -1,9 +1,8 @@
 """How one finding would stand with other answers, worked out without judging anything else."""
 
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import replace
 from math import inf
-from typing import Any, NamedTuple
+from typing import Any
 
 from rules.graph.bands import Comparing
 from rules.graph.node import Node
@@ -11,6 +10,7 @@ from rules.graph.results import Judgement, Verdict
 from rules.graph.worked import Worked
 from rules.judging.levers import now_of
 from rules.judging.trade import trade
+from rules.measure.records import NamedTuple, replace
 
 RANK: Mapping[str, int] = {"good": 3, "shown": 3, "watch": 2, "stop": 1}
 """A figure that is only shown is as well as its check can stand: nobody has published a limit for it."""

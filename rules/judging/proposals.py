@@ -6,7 +6,6 @@ leaves something unjudged that was judged, is not offered. Where nothing alone w
 """
 
 from collections.abc import Callable, Iterable, Iterator
-from dataclasses import dataclass, field, replace
 
 from rules.checks.agreement.geometry import AS_TAPED
 from rules.graph.results import Verdict
@@ -19,6 +18,7 @@ from rules.judging.reader import check_id
 from rules.judging.second_look import UNUSUAL, is_settled_by_looking, second_look
 from rules.judging.trade import trade
 from rules.judging.trials import ALONE, Spent, Trials
+from rules.measure.records import dataclass, field, replace
 from rules.sheet import FIELDS
 from rules.sheet.choosable import bought_anew, is_laid_out, of_an_own_part, too_large_to_be_meant
 

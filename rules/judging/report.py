@@ -1,6 +1,5 @@
 """A judged sheet, and what the program knows, as plain data for scripts."""
 
-from dataclasses import asdict
 from typing import Any
 
 from rules.checks import GROUP_OF
@@ -24,7 +23,10 @@ def as_data(judged: Judged, file: str) -> dict[str, Any]:
         "title": judged.sheet.title,
         "verdict": judged.verdict,
         "scope": judged.scope,
-        "groups": {group: asdict(found) for group, found in judged.groups.items()},
+        "groups": {
+            group: {"verdict": found.verdict, "judged": found.judged, "of": found.of}
+            for group, found in judged.groups.items()
+        },
         "values": {name: _value(graph, name, judged) for name in graph.values if graph.is_number(name)},
         "findings": [
             {

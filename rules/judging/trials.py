@@ -5,7 +5,6 @@ what it takes to work out one value that moves nothing.
 """
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
 from functools import cache, partial
 from typing import Any
 
@@ -14,6 +13,7 @@ from rules.judging.levers import Answers, as_typed
 from rules.judging.proposal import deeper, new_stops
 from rules.judging.reader import name
 from rules.judging.trade import trade
+from rules.measure.records import dataclass, field
 from rules.sheet.changed import with_entries
 from rules.values.wheel_end.gaps import CHECKED_GAP
 

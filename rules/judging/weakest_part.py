@@ -1,10 +1,9 @@
 """Which part of a judged sheet is the weakest."""
 
-from dataclasses import replace
-
 from rules.judging.banding import of_one_part
 from rules.judging.judge import Judged
 from rules.judging.reader import of_role
+from rules.measure.records import replace
 from rules.strength.margin import SAFETY, told
 from rules.strength.weakest import Ranked, rank
 

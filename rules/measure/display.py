@@ -1,7 +1,6 @@
 """A number back to text, as a tape, a scale or a torque wrench shows it."""
 
 import math
-from fractions import Fraction
 from functools import lru_cache
 
 from rules.measure.quantity import INCH, POUND, POUND_FORCE, Units
@@ -84,24 +83,29 @@ def tape(length: float, units: Units) -> str:
     ('4 in', '101.5 mm')
     """
     if units == "inch":
-        return fraction(Fraction(round(length / INCH * 32), 32)) + " in"
+        return fraction(round(length / INCH * 32) / 32) + " in"
     return f"{_plain(round(length * 2) / 2, 1)} mm"
 
 
 def _inches(inches: float) -> str:
     sixty_fourths = round(inches * 64) if abs(inches) < 1e6 else 0
     if abs(inches * 64 - sixty_fourths) < 1e-6 and abs(inches) < 1e6:
-        return fraction(Fraction(sixty_fourths, 64)) + " in"
+        return fraction(sixty_fourths / 64) + " in"
     return f"{_plain(inches, 3)} in"
 
 
-def fraction(inches: Fraction) -> str:
-    """A fraction of an inch as a tape has it: `9 3/8`."""
-    sign, size = ("-" if inches < 0 else ""), abs(inches)
-    whole, part = divmod(size.numerator, size.denominator)
+def fraction(inches: float) -> str:
+    """A whole number of halves, quarters and so on of an inch as a tape has it.
+
+    >>> fraction(9.375), fraction(-0.5)
+    ('9 3/8', '-1/2')
+    """
+    sign = "-" if inches < 0 else ""
+    parts, size = abs(inches).as_integer_ratio()  # such a number is held exactly
+    whole, part = divmod(parts, size)
     if part == 0:
         return f"{sign}{whole}"
-    return f"{sign}{whole} {part}/{size.denominator}" if whole else f"{sign}{part}/{size.denominator}"
+    return f"{sign}{whole} {part}/{size}" if whole else f"{sign}{part}/{size}"
 
 
 def _rounded(number: float) -> str:

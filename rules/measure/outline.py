@@ -5,13 +5,13 @@ left on a left piece and to the right on a right piece, so the two are mirror im
 """
 
 import math
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.measure.belt import Point as Point
 from rules.measure.belt import Round, belt_distance, belt_ends, belt_points
 from rules.measure.display import show
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 
 Side = Literal["left", "right"]
 

@@ -7,10 +7,11 @@ with a message that says what was typed, why it is not clear, and an example tha
 import math
 import re
 import unicodedata
-from dataclasses import dataclass
-from fractions import Fraction
 from functools import lru_cache
-from typing import Literal, NamedTuple
+from typing import Literal
+
+from rules.measure.patterns import Pattern
+from rules.measure.records import NamedTuple, dataclass
 
 Units = Literal["inch", "metric"]
 
@@ -145,7 +146,7 @@ KINDS: dict[str, Kind] = {
     )
 }  # fmt: skip
 
-_NUMBER = re.compile(
+_NUMBER = Pattern(
     r"(?P<sign>[-+]?)\s*(?:"
     r"(?P<whole>\d+)(?:-|\s+)(?P<top>\d+)\s*/\s*(?P<bottom>\d+)"
     r"|(?P<only_top>\d+)\s*/\s*(?P<only_bottom>\d+)"
@@ -153,9 +154,9 @@ _NUMBER = re.compile(
     r")",
     re.ASCII,
 )
-_TWO_WAYS = re.compile(r"[1-9]\d{0,2},\d{3}", re.ASCII)
+_TWO_WAYS = Pattern(r"[1-9]\d{0,2},\d{3}", re.ASCII)
 """A comma before exactly three digits: of thousands to some, of a decimal fraction to others."""
-_ANY_COMMA = re.compile(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
+_ANY_COMMA = Pattern(r"(?<![\d.,])\d+,\d+(?![\d.,])", re.ASCII)
 _FOOT_MARKS = ("foot", "feet", "ft.", "ft", "'", "′", "’")  # the longer before what they begin with
 
 
@@ -274,17 +275,18 @@ def _number(match: re.Match[str], typed: _Typed) -> float:
             return sign * top / bottom
         if top >= bottom:
             raise typed.refused("has a fraction that is not less than one")
-        return sign * float(int(match["whole"]) + Fraction(top, bottom))
+        return sign * (int(match["whole"]) * bottom + top) / bottom
     except OverflowError:
         raise typed.refused("is too large to be a measurement") from None
 
 
 def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed) -> float | None:
     """`5 ft 2 1/2 in`, `5 ft 2 1/2` or `5'-2 1/2"`: None when the text after the first number is not feet followed by more."""
-    for mark in _FOOT_MARKS:
+    lowered = rest.lower()
+    for mark in _FOOT_MARKS if lowered.startswith(_FOOT_MARKS) else ():
         after = rest[len(mark) :].strip()
         after = after.removeprefix("-").lstrip() if "'" in mark or mark in "′’" else after
-        if not rest.lower().startswith(mark) or not after or not after[0].isdigit():
+        if not lowered.startswith(mark) or not after or not after[0].isdigit():
             continue
         match = _NUMBER.match(after)
         inch_mark = after[match.end() :].strip().lower() if match else ""
@@ -302,7 +304,7 @@ def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed
 
 def _size(spelling: str, kind: Kind) -> float | None:
     """How large a spelled unit is, in the kind's inside unit; None if it is not one of this kind."""
-    squeezed = re.sub(r"\s+", "", spelling)
+    squeezed = "".join(spelling.split())
     if squeezed in kind.spellings:
         return kind.spellings[squeezed]
     lowered = squeezed.lower()

@@ -1,12 +1,11 @@
 """Figures that no builder entered, limits and those fixed in a text, as a person says them in either unit system."""
 
-import re
 from collections.abc import Callable, Mapping
-from fractions import Fraction
 from math import ceil, floor, log10
 from typing import Literal
 
 from rules.measure.display import fraction, in_sheet, show
+from rules.measure.patterns import Pattern
 from rules.measure.quantity import INCH, Units
 
 RoundedTo = Literal["up", "down", "near"]
@@ -21,7 +20,7 @@ FINE, COARSE = 16, 0.125
 _IN_THREE_FIGURES = {"N", "N m", "MPa", "N/mm", "°C"}
 """Units of what rests on loads, friction and heat, which nobody knows to more than about a hundredth."""
 
-_EITHER = re.compile(r"\[([^\[\]|]+) \| ([^\[\]|]+)\]")
+_EITHER = Pattern(r"\[([^\[\]|]+) \| ([^\[\]|]+)\]")
 
 OneFigure = tuple[float, str] | tuple[float, str, RoundedTo]
 """A number and its unit; with a way, a limit, which is rounded that way as a person says it."""
@@ -160,7 +159,7 @@ def inward(number: float, way: RoundedTo) -> float:
     return short
 
 
-def _tape(inches: float, way: RoundedTo) -> Fraction | None:
+def _tape(inches: float, way: RoundedTo) -> float | None:
     """The coarsest fraction that is near enough; None where there is none, or it is finer than a person would say."""
     for parts in (1, 2, 4, 8, 16, 32, 64):
         if parts > FINE and inches > COARSE:
@@ -168,15 +167,15 @@ def _tape(inches: float, way: RoundedTo) -> Fraction | None:
         steps = inches * parts
         whole = round(steps) if abs(steps - round(steps)) < 1e-6 else _ROUND[way](steps)
         if abs(whole - steps) <= _NEAR * abs(steps):
-            return Fraction(whole, parts)
+            return whole / parts
     return None
 
 
-def _mark(inches: float, way: RoundedTo) -> Fraction:
+def _mark(inches: float, way: RoundedTo) -> float:
     """The coarsest fraction that is near enough, else the next sixteenth that way, of small ones the next 32nd or 64th."""
     parts = 16 if abs(inches) >= 0.25 else 32 if abs(inches) >= 0.0625 else 64
     near = _tape(inches, way)
-    return Fraction(_ROUND[way](inches * parts), parts) if near is None else near
+    return _ROUND[way](inches * parts) / parts if near is None else near
 
 
 def _figures(number: float, way: RoundedTo) -> str:

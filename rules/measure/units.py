@@ -9,7 +9,7 @@ from typing import Annotated, get_args
 from rules.measure.records import dataclass
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)  # each is declared once, and every `Mm | None` asks for its hash
 class Unit:
     """A unit, named by its symbol. role: what values of this kind have in common, for those that take every one of them."""
 

@@ -6,8 +6,8 @@ point, where it locks; so the side is taken once, at ride height, and kept.
 """
 
 from math import acos, atan2, cos, hypot, pi, sin
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times, unit
 from rules.motion.points import CannotReach
 

@@ -6,8 +6,8 @@ out. A bolt is a line: it has no head and no tail here.
 """
 
 from math import asin, atan2, cos, pi, sin
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Frame, Vector, cross, dot, minus, out_of, size, times, unit, within
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 from rules.motion.points import FORWARD, OUTBOARD, UP, Hinge, Pose, UprightPoints

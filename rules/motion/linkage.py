@@ -83,7 +83,7 @@ def rod_length(upright: UprightPoints, linkage: SteeringLinkage) -> float:
 
     Arm of 150 mm straight back and a rod of 400 mm straight across; toed in by 0.01 rad its end goes 1.5 mm outboard:
 
-    >>> from dataclasses import replace
+    >>> from rules.measure.records import replace
     >>> front = straight_rack()
     >>> round(rod_length(front.upright, replace(front.linkage, toe=0.01)), 3)
     401.5

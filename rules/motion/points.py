@@ -5,9 +5,8 @@ wheel centre; mm and radians. The frame stands still and the wheel moves.
 """
 
 from math import asin, atan, atan2, hypot, sqrt
-from typing import NamedTuple
 
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.measure.vectors import Vector, dot, minus, plus, size, times, unit
 
 FORWARD: Vector = (1.0, 0.0, 0.0)

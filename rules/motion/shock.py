@@ -1,9 +1,8 @@
 """The shock between an arm and the frame, through the wheel's travel."""
 
-from typing import NamedTuple
-
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, minus, size
 from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import ArmName

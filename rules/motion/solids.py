@@ -4,10 +4,10 @@ Distances are signed: minus inside the ring, by how far it is to its nearest fac
 """
 
 from math import hypot, sqrt
-from typing import NamedTuple
 
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, dot, minus, plus, size, times
 from rules.motion.points import Hinge
 

@@ -6,8 +6,8 @@ turn is worked out again.
 
 from collections.abc import Callable, Iterable
 from math import atan2, copysign, cos, hypot, inf, radians, sin, sqrt
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times, unit
 from rules.motion.circle import PivotCircle
 from rules.motion.linkage import SteeringLinkage

@@ -1,9 +1,8 @@
 """The front end moved through all its travel and lock, and the worst found there."""
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from typing import NamedTuple
 
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.motion.front_end import FrontEnd
 from rules.motion.points import CannotReach, Pose
 from rules.motion.search import last_that_holds

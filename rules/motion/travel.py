@@ -5,10 +5,10 @@ Left wheel, axes of `rules`, mm and radians. Nothing here knows of sheets.
 
 from collections.abc import Callable, Sequence
 from math import floor, sin
-from typing import NamedTuple
 
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, cross, dot, minus, size
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage

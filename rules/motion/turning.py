@@ -5,8 +5,8 @@ left turn are two poses at opposite lock.
 """
 
 from math import atan2, copysign, cos, hypot, sin, sqrt
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, cross, dot, minus, plus, size, times
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage

@@ -5,13 +5,12 @@ works out what the entries stand for and says of each one that cannot be read wh
 """
 
 from collections.abc import Mapping
-from dataclasses import field
 from functools import lru_cache
-from typing import Any, NamedTuple
+from typing import Any
 
 from rules.graph.asking import AskedField, Step, printable, unsafe_character
 from rules.measure.quantity import EntryError, Units, as_typed
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass, field
 from rules.sheet.arms import Arms
 from rules.sheet.bolts import Bolts
 from rules.sheet.brakes import Brakes

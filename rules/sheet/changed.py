@@ -1,8 +1,8 @@
 """A sheet with some of its entries changed, as if they had been typed."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 
+from rules.measure.records import replace
 from rules.sheet import FIELDS, Sheet, confirmed_in
 
 

@@ -6,7 +6,6 @@ direction stands in words, never as a sign.
 
 from collections.abc import Iterator
 from math import ceil
-from typing import NamedTuple
 
 from rules.graph.bands import AtLeast
 from rules.judging.judge import Judged, and_list, shown, why_not
@@ -15,7 +14,7 @@ from rules.judging.trade import trade
 from rules.measure.closeness import CLOSENESS
 from rules.measure.display import show, tape
 from rules.measure.quantity import INCH, Units
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.shop.checklist_line import AFTER, BLANK, HOLD, LAYOUT, MOCK_UP, ChecklistLine
 from rules.shop.named_sizes import as_named
 

@@ -2,9 +2,8 @@
 
 from heapq import heappop, heappush
 from math import acos, dist, hypot, inf, pi
-from typing import NamedTuple
 
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.solids.hulls import STEPS, depth, distance
 from rules.solids.pieces import Piece, Slab, Wedge, same_axis, shared_direction
 from rules.solids.space import NOUGHT, Motion, Vector, cross, dot, minus, plus, size, times

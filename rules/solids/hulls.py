@@ -7,8 +7,8 @@ polyhedron inside the set until its nearest face is the set's own (the expanding
 """
 
 from math import inf, sqrt
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.solids.pieces import Piece
 from rules.solids.space import Vector, cross, dot, minus, size, square_to, times, unit
 

@@ -6,12 +6,11 @@ is how far the filling stands out of what it stands for; `halves` are two pieces
 that is what it says.
 """
 
-from dataclasses import dataclass, field
 from itertools import pairwise
 from math import acos, asin, atan2, cos, dist, hypot, inf, pi, sin, sqrt
-from typing import NamedTuple
 
 from rules.measure.outline import Point
+from rules.measure.records import NamedTuple, dataclass, field
 from rules.solids.outline import Polygon
 from rules.solids.space import Motion, Vector, cross, dot, minus, plus, size, times
 

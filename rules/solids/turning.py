@@ -1,8 +1,8 @@
 """What turns about the wheel's axis, over a full turn, against what does not turn with it. mm and radians."""
 
 from math import atan2, hypot, inf
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.solids.gap import Solid, nearer
 from rules.solids.outline import nearest_and_farthest
 from rules.solids.pieces import Wedge

@@ -7,9 +7,8 @@ runs: its pull, its own bending and shear, and its twist.
 """
 
 from math import hypot, sqrt
-from typing import NamedTuple
 
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from rules.measure.vectors import cross, plus
 from rules.strength.section import Section
 from rules.strength.stress import SectionLoads

@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 from math import inf, sqrt
-from typing import NamedTuple
 
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector
 from rules.strength.opening import at_an_opening
 from rules.strength.section import Section, bending_stress

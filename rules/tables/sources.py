@@ -8,10 +8,9 @@ what is not in it with `saying`.
 """
 
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import Literal
 
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 
 Grade = Literal["standard", "handbook", "common practice", "no published figure"]
 Read = Literal["the text", "an abstract", "a quotation", "memory"]

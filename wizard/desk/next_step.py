@@ -2,11 +2,11 @@
 
 from collections import Counter
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from rules.graph.results import JUDGED
 from rules.judging.judge import Finding, Judged
 from rules.judging.trade import trade
+from rules.measure.records import NamedTuple
 from wizard.desk.pages import ASKED, PAGES, place_of
 from wizard.desk.words import count
 

@@ -14,7 +14,9 @@ from contextlib import suppress
 from functools import cache
 from pathlib import Path
 
-_TEMPORARY = re.compile(r"\.buildsheet-(?:(?P<machine>[0-9a-f]{8})-(?P<process>\d+)-)?[0-9a-f]+\.tmp")
+from rules.measure.patterns import Pattern
+
+_TEMPORARY = Pattern(r"\.buildsheet-(?:(?P<machine>[0-9a-f]{8})-(?P<process>\d+)-)?[0-9a-f]+\.tmp")
 _LONGEST_SAVE = 24 * 60 * 60  # seconds: a temporary file this old belongs to no running save, whoever made it
 _PIECE = 1024 * 1024  # bytes read at a time
 _BINARY = getattr(os, "O_BINARY", 0)  # or Windows would change line ends

@@ -4,17 +4,16 @@ A file that cannot be read or saved is refused with one plain message; a file th
 overwritten unless that was asked for. What a person wrote around the answers stays: comments, order, spacing.
 """
 
-import copy
 import errno
 import itertools
 import os
 import stat
 from collections.abc import Mapping
 from contextlib import suppress
-from dataclasses import dataclass
 from pathlib import Path
 
 from rules.graph.asking import printable
+from rules.measure.records import dataclass
 from rules.sheet import SHEET_VERSION
 from rules.sheet.earlier import TwoAnswers, carried_over, told
 from wizard.files.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
@@ -225,6 +224,8 @@ def _text(document: Mapping[str, object], path: Path, base: str) -> str:
 
 def _own_copy(document: Mapping[str, object]) -> dict[str, object]:
     """What was saved, apart from the caller's table, so that the two can be compared later."""
+    import copy  # only needed on saving
+
     return copy.deepcopy(dict(document))
 
 

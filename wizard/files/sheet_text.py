@@ -9,6 +9,7 @@ import tomllib
 from collections.abc import Iterable, Mapping
 
 from rules.graph.asking import printable
+from rules.measure.patterns import Pattern
 from rules.sheet import SHEET_VERSION, STEPS, WORKED_OUT
 from rules.sheet.confirmed import CONFIRMED
 
@@ -32,8 +33,8 @@ EARLIER_HEADER = HEADER.replace(
 
 _TOP = ("sheet_version", "title", "units")
 _PIECE = 100  # characters of a folded text on one line
-_TEXT = re.compile(r'"(?P<body>(?:[^"\\]|\\.)*)"(?P<is_name> =)?')
-_CHARACTER = re.compile(r"\\u[0-9a-fA-F]{4}|\\.|[^\\]")
+_TEXT = Pattern(r'"(?P<body>(?:[^"\\]|\\.)*)"(?P<is_name> =)?')
+_CHARACTER = Pattern(r"\\u[0-9a-fA-F]{4}|\\.|[^\\]")
 
 
 class CannotRead(Exception):  # noqa: N818 - raised as a sentence

@@ -1,9 +1,9 @@
 """The checklist as PDF: a box for each piece, room to write, left and right side by side."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from rules.judging.judge import Judged
+from rules.measure.records import replace
 from rules.shop.checklist import BLANK, ChecklistLine, Marks
 from wizard.paper.checklist_text import HEADINGS, LEGENDS, ForWhom, has_blank, head, is_plain, sections
 from wizard.paper.flow import Flow

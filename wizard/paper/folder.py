@@ -9,11 +9,11 @@ import os
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import suppress
 from pathlib import Path
-from typing import NamedTuple
 
 from rules.graph.asking import printable
 from rules.judging.judge import Judged
 from rules.measure.outline import Side
+from rules.measure.records import NamedTuple
 from rules.shop.digest import sheet_digest
 from rules.shop.motion_sheet import is_known
 from wizard.files.atomic_file import bytes_if_any

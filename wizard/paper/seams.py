@@ -5,7 +5,6 @@ onto one, to the nearest place where nothing crosses them, and the leader line g
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import cos, hypot, pi, radians, sin
 
@@ -21,6 +20,7 @@ from rules.drawn.full_size.shapes import (
     points_on,
 )
 from rules.measure.outline import Point
+from rules.measure.records import replace
 
 EDGE = 1.5
 """mm that words keep from a page's edge."""

@@ -1,14 +1,13 @@
 """How a large drawing is laid over several pages: rows from the top are letters, columns from the left are numbers."""
 
 from collections.abc import Callable, Iterable
-from dataclasses import replace
 from functools import cache, cached_property
 from math import ceil
 
 from rules.drawn.full_size import Drawing
 from rules.drawn.full_size.shapes import PaperBox, PaperItem, PaperWords
 from rules.measure.outline import Point
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from wizard.paper.seams import holds, mark_places, touches, whole_words
 
 OVERLAP = 10.0

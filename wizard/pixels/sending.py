@@ -10,11 +10,10 @@ import re
 import zlib
 from base64 import standard_b64encode
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from functools import lru_cache
 from typing import TYPE_CHECKING
 
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from wizard.pixels.answers import Able
 
 if TYPE_CHECKING:

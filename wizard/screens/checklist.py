@@ -1,7 +1,6 @@
 """The fabrication checklist on screen: tick left and right, write what was measured."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from itertools import groupby
 from typing import Any, ClassVar
 
@@ -13,6 +12,7 @@ from textual.screen import ModalScreen, Screen
 from textual.widgets import Input, Static
 
 from rules.judging.judge import judge
+from rules.measure.records import replace
 from rules.shop.checklist import ChecklistLine, Marks, checklist, marked
 from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, Key, bindings

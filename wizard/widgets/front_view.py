@@ -1,7 +1,6 @@
 """The live picture beside the form: the left corner with what is known so far, in the view that suits the open entry."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 from textwrap import wrap
 
 from textual.reactive import reactive
@@ -12,6 +11,7 @@ from rules.drawn.other_views import PictureView, picture, view_for
 from rules.drawn.scene import PartDrawn
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import replace
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.pixels.painting import Panel
 from wizard.widgets.dots import TWICE_AS_HIGH, Canvas

@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 from itertools import pairwise
 from math import ceil, floor, log10
-from typing import NamedTuple
 
 from rules.drawn.moving.graphs import Curve
 from rules.drawn.moving.scene import RIDE, TravelAndLock
 from rules.drawn.scene import Box, Item, Line, Mark, Polyline, Scene
 from rules.measure.outline import Point
+from rules.measure.records import NamedTuple
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.pixels.painting import Panel
 from wizard.widgets.dots import TWICE_AS_HIGH

@@ -1,7 +1,6 @@
 """A list to walk through with the arrow keys, and below it all about the line the cursor is on."""
 
 from collections.abc import Callable, Sequence
-from typing import NamedTuple
 
 from textual import on
 from textual.app import ComposeResult
@@ -16,6 +15,7 @@ from textual.widgets import OptionList, Static
 from textual.widgets.option_list import Option
 
 from rules.judging.search import nearest
+from rules.measure.records import NamedTuple
 from wizard.desk.words import lines, plain, wrapped
 
 

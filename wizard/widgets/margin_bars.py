@@ -1,12 +1,12 @@
 """The parts of the corner by margin, as rows with a bar: least first, the verdict always in a word."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from typing import NamedTuple
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Finding, Judged
 from rules.judging.reader import check_id
 from rules.judging.trade import trade
+from rules.measure.records import NamedTuple
 from rules.strength.margin import SAFETY, told
 from rules.strength.weakest import Ranked
 

@@ -1,14 +1,13 @@
 """The moving front end on the screen: from the front and from above, at one scale, side by side or under each other."""
 
 from collections.abc import Callable
-from dataclasses import replace
-from typing import NamedTuple
 
 from rules.drawn.moving.gaps import NearTouch
 from rules.drawn.moving.scene import RIDE, VIEWS, Moving, TravelAndLock, frame, scene
 from rules.drawn.scene import Box, Scene
 from rules.measure.display import show
 from rules.measure.quantity import Units
+from rules.measure.records import NamedTuple, replace
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.pixels.painting import Panel
 from wizard.widgets.dots import TWICE_AS_HIGH, mm_per_dot

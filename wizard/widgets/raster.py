@@ -7,11 +7,10 @@ painted in pixels, the labels alone are characters.
 import math
 from collections.abc import Callable, Sequence
 from itertools import groupby
-from typing import NamedTuple
 
 from rules.drawn.scene import Body, Circle, Dimension, Label, Line, Mark, PartDrawn, Polyline, Scene
 from rules.measure.outline import Point
-from rules.measure.records import dataclass
+from rules.measure.records import NamedTuple, dataclass
 from wizard.desk.drawing_styles import DrawingStyle
 from wizard.widgets.dots import PART_OF_RANK, RANK, TWICE_AS_HIGH, Canvas
 from wizard.widgets.labels import LabelWords, place

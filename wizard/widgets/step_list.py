@@ -1,7 +1,6 @@
 """The steps and how far each is: a column where there is room, one line across where there is not."""
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from textual import events
 from textual.content import Content
@@ -9,6 +8,7 @@ from textual.message import Message
 from textual.widget import Widget
 
 from rules.judging.judge import Judged
+from rules.measure.records import NamedTuple
 from wizard.desk.house import house_of
 from wizard.desk.pages import PAGES, REVIEW, page_state
 from wizard.desk.words import STYLES, WORKING, mark, plain

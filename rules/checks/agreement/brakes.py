@@ -1,13 +1,13 @@
 """Do the entries of the stops and the pads agree."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from math import nan
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
+from rules.measure.records import replace
 from rules.measure.units import MetrePerSecond, Mm, Ratio, Share
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
@@ -45,19 +45,19 @@ SPEEDS = (
 TIES = by_id((*LENGTHS, *RATIOS, *SHARES, *SPEEDS))
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", **family(LENGTHS))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(RATIOS), **TIED)
+@check("{tie}", **family(RATIOS))
 def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(SHARES), **TIED)
+@check("{tie}", **family(SHARES))
 def tied_shares(
     one_answer: Share | None,
     other_figure: Share | None,
@@ -123,7 +123,7 @@ def _made_of(answers: Mapping[str, float | None]) -> tuple[float, float]:
     return least, most
 
 
-@check("{tie}", each=members(SPEEDS), **TIED)
+@check("{tie}", **family(SPEEDS))
 def tied_speeds(
     one_answer: MetrePerSecond | None, other_figure: MetrePerSecond | None, confirmed: Confirmed, tie: str
 ) -> Judgement:

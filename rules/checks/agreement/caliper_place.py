@@ -1,6 +1,5 @@
 """Do the place of the caliper round the clock and its reaches agree with what else says where it stands."""
 
-from dataclasses import replace
 from math import degrees, pi, radians, sin
 
 from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
@@ -8,6 +7,7 @@ from rules.graph.bands import AtLeast, AtMost, Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.measure.closeness import more_than, reaches, within
+from rules.measure.records import replace
 from rules.measure.said import sided
 from rules.measure.units import Mm, Rad
 from rules.sheet.caliper import CaliperKind, CaliperSide

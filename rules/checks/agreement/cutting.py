@@ -1,6 +1,6 @@
 """Do the entries of the plate and the bracket blank agree."""
 
-from rules.checks.agreement.tie import TIED, T, by_id, members, tied
+from rules.checks.agreement.tie import T, by_id, family, tied
 from rules.graph.declare import check
 from rules.graph.results import Judgement
 from rules.measure.units import Mm
@@ -41,7 +41,7 @@ LENGTHS = (
 TIES = by_id(LENGTHS)
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", **family(LENGTHS))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)

@@ -2,7 +2,7 @@
 
 from math import inf, pi
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, impossible, members, not_compared, odd, renamed, tied
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, impossible, not_compared, odd, renamed, tied
 from rules.graph.bands import AtMost, Between, Limits
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -107,26 +107,26 @@ ROUND_BODY = T(
 TIES = by_id((*LENGTHS, *MASSES, OVERALL, BACKSPACING, PAST_FACE, ROUND_BODY))
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", **family(LENGTHS))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(MASSES), **TIED)
+@check("{tie}", **family(MASSES))
 def tied_masses(one_answer: Kg | None, other_figure: Kg | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members((OVERALL,)), **TIED)
+@check("{tie}", **family((OVERALL,)))
 def tied_overall_width(overall_width: Mm | None, wheel_width: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     names = {"one_answer": "overall_width", "other_figure": "wheel_width"}
     return renamed(tied(TIES[tie], overall_width, wheel_width, confirmed), names)
 
 
-@check("{tie}", each=members((BACKSPACING,)), **TIED)
+@check("{tie}", **family((BACKSPACING,)))
 def tied_backspacing(
     backspacing: Mm | None, wheel_overall_width: Mm | None, confirmed: Confirmed, tie: str
 ) -> Judgement:
@@ -135,7 +135,7 @@ def tied_backspacing(
     return renamed(tied(TIES[tie], backspacing, wheel_overall_width, confirmed), names)
 
 
-@check("{tie}", each=members((PAST_FACE, ROUND_BODY)), **TIED)
+@check("{tie}", **family((PAST_FACE, ROUND_BODY)))
 def tied_standing_body(
     one_answer: Mm | None,
     other_figure: Mm | None,

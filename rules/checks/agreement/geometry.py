@@ -2,7 +2,7 @@
 
 from math import inf
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, odd, tied
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, odd, tied
 from rules.graph.bands import AtLeast, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged
@@ -48,13 +48,13 @@ MASSES = (
 TIES = by_id((*LENGTHS, *AS_TAPED, *MASSES))
 
 
-@check("{tie}", each=members((*LENGTHS, *AS_TAPED)), **TIED)
+@check("{tie}", **family((*LENGTHS, *AS_TAPED)))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(MASSES), **TIED)
+@check("{tie}", **family(MASSES))
 def tied_masses(one_answer: Kg | None, other_figure: Kg | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)

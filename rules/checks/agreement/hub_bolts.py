@@ -1,6 +1,5 @@
 """Does what is said of each of the hub's mounting bolts agree with what is said of all of them."""
 
-from dataclasses import replace
 from math import pi, radians, remainder, tau
 
 from rules.checks.agreement.tie import PRACTICE, impossible, not_compared, odd
@@ -10,6 +9,7 @@ from rules.graph.results import DoesNotApply, Judgement, Waits
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.closeness import more_than
 from rules.measure.marks import Thread
+from rules.measure.records import replace
 from rules.measure.units import Mm, Rad
 from rules.sheet.bolts import ScrewedInto
 from rules.sheet.confirmed import Confirmed

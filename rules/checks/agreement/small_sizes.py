@@ -2,7 +2,7 @@
 
 from math import inf
 
-from rules.checks.agreement.tie import TIED, T, by_id, members, tied, tied_to_size, tied_to_thread
+from rules.checks.agreement.tie import T, by_id, family, tied, tied_to_size, tied_to_thread
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.marks import BoltCircle, Thread
@@ -54,13 +54,13 @@ ON_CIRCLES = (
 TIES = by_id((*LENGTHS, *ON_THREADS, *ON_CIRCLES))
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", **family(LENGTHS))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(ON_THREADS), **TIED)
+@check("{tie}", **family(ON_THREADS))
 def tied_to_its_thread(one_answer: Mm | None, other_figure: Thread | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     if one_answer == 0:
@@ -68,7 +68,7 @@ def tied_to_its_thread(one_answer: Mm | None, other_figure: Thread | None, confi
     return tied_to_thread(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(ON_CIRCLES), **TIED)
+@check("{tie}", **family(ON_CIRCLES))
 def tied_to_circle(one_answer: Mm | None, other_figure: BoltCircle | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     circle = None if other_figure is None else other_figure.diameter

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from math import radians
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, not_compared, odd, tied
 from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import Judgement
@@ -78,7 +78,7 @@ LENGTHS = (
 TIES = by_id(LENGTHS)
 
 
-@check("{tie}", each=members(LENGTHS), **TIED)
+@check("{tie}", **family(LENGTHS))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)

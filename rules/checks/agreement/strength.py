@@ -2,18 +2,7 @@
 
 from math import inf
 
-from rules.checks.agreement.tie import (
-    PRACTICE,
-    TIED,
-    T,
-    by_id,
-    impossible,
-    members,
-    not_compared,
-    odd,
-    tied,
-    tied_to_thread,
-)
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, impossible, not_compared, odd, tied, tied_to_thread
 from rules.graph.bands import AtMost, Between, at_most
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -205,19 +194,19 @@ RATIOS = (
 TIES = by_id((*LENGTHS, *WALLS, *FORCES, *STRESSES, *LEVERS, *ON_BOLTS, *RATIOS))
 
 
-@check("{tie}", each=members(RATIOS), **TIED)
+@check("{tie}", **family(RATIOS))
 def tied_ratios(one_answer: Ratio | None, other_figure: Ratio | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members((*LENGTHS, *LEVERS)), **TIED)
+@check("{tie}", **family((*LENGTHS, *LEVERS)))
 def tied_lengths(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(WALLS), **TIED)
+@check("{tie}", **family(WALLS))
 def tied_walls(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     if one_answer == 0:
@@ -225,19 +214,19 @@ def tied_walls(one_answer: Mm | None, other_figure: Mm | None, confirmed: Confir
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(FORCES), **TIED)
+@check("{tie}", **family(FORCES))
 def tied_forces(one_answer: Newton | None, other_figure: Newton | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(STRESSES), **TIED)
+@check("{tie}", **family(STRESSES))
 def tied_stresses(one_answer: MPa | None, other_figure: MPa | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     return tied(TIES[tie], one_answer, other_figure, confirmed)
 
 
-@check("{tie}", each=members(ON_BOLTS), **TIED)
+@check("{tie}", **family(ON_BOLTS))
 def tied_to_bolt(one_answer: Mm | None, other_figure: Thread | None, confirmed: Confirmed, tie: str) -> Judgement:
     """{First} against {second}."""
     if one_answer == 0:

@@ -58,14 +58,25 @@ class Tie:
             "name": self.title,
             "one": one, "answer": answer, "other": other, "figure": figure,
             "first": in_a_sentence(FIELDS[self.one].label),
-            "second": self.other_called or in_a_sentence(FIELDS[self.other].label),
-            "agrees": self._in_words(self.usual, "good"),
-            "odd": "beyond, and not confirmed",
-            "cannot": self._in_words(self.never, "stop"),
+            "second": self._second,
         }  # fmt: skip
 
+    @property
+    def _second(self) -> str:
+        return self.other_called or in_a_sentence(FIELDS[self.other].label)
+
+    @property
+    def agrees(self) -> str:
+        """In words: what is usual."""
+        return self._in_words(self.usual, "good")
+
+    @property
+    def cannot(self) -> str:
+        """In words: what cannot be; empty where nothing is said of it."""
+        return self._in_words(self.never, "stop")
+
     def _in_words(self, limits: Range, verdict: str) -> str:
-        second = self.other_called or in_a_sentence(FIELDS[self.other].label)
+        second = self._second
         low, high = limits
         if self.how == "more":
             inside, beyond = Between("mm", low, high), Between("mm", least=low, most=high)
@@ -78,16 +89,21 @@ class Tie:
 
 
 T = Tie
-TIED: dict[str, Any] = {
-    "step": "{table}",
-    "title": "{name}",
-    "good": "{agrees}",
-    "watch": "{odd}",
-    "stop": "{cannot}",
-    "source": PRACTICE,
-    "grade": "common practice",
-}
-"""What every family of ties says of itself, from its members."""
+
+
+def family(ties: Iterable[Tie]) -> dict[str, Any]:
+    """What a family of checks says of itself, of which each member judges one tie."""
+    known = by_id(ties)
+    return {
+        "each": tuple(tie.member for tie in known.values()),
+        "step": "{table}",
+        "title": "{name}",
+        "good": lambda member: known[member["tie"]].agrees,
+        "watch": "beyond, and not confirmed",
+        "stop": lambda member: known[member["tie"]].cannot,
+        "source": PRACTICE,
+        "grade": "common practice",
+    }
 
 
 def not_compared(why: str, claim: Any, bounds: Mapping[str, Any]) -> DoesNotApply | NotJudged:
@@ -98,11 +114,6 @@ def not_compared(why: str, claim: Any, bounds: Mapping[str, Any]) -> DoesNotAppl
     """
     left = [name for name, answer in bounds.items() if answer is None]
     return NotJudged(why, *left) if claim is not None and left else DoesNotApply(why)
-
-
-def members(ties: Iterable[Tie]) -> tuple[Member, ...]:
-    """The members of a family of ties."""
-    return tuple(tie.member for tie in ties)
 
 
 def by_id(ties: Iterable[Tie]) -> Mapping[str, Tie]:

@@ -2,7 +2,7 @@
 
 import re
 
-from rules.checks.agreement.tie import PRACTICE, TIED, T, by_id, members, not_compared, odd, tied_to_size
+from rules.checks.agreement.tie import PRACTICE, T, by_id, family, not_compared, odd, tied_to_size
 from rules.graph.bands import AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
@@ -22,7 +22,7 @@ ON_WHEEL = tuple(
 TIES = by_id(ON_WHEEL)
 
 
-@check("{tie}", each=members(ON_WHEEL), **TIED)
+@check("{tie}", **family(ON_WHEEL))
 def tied_width_of_tyre(
     one_answer: Mm | None, other_figure: TyreMark | None, confirmed: Confirmed, tie: str
 ) -> Judgement:

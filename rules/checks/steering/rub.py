@@ -1,11 +1,10 @@
 """Does tyre or rim rub on arms or tie rod on the way."""
 
-from dataclasses import replace
-
 from rules.corner.kinds import TYRE
 from rules.graph.bands import AtLeast
 from rules.graph.declare import check
 from rules.graph.results import Judgement
+from rules.measure.records import replace
 from rules.measure.said import capital
 from rules.measure.units import Mm
 from rules.motion.place_words import where

@@ -1,7 +1,6 @@
 """Does it turn: the sense of the steering arms, the lock and what stops it, the return to straight over the whole lock."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from math import inf, radians
 
 from rules.checks.steering.returns import RETURN, RETURN_SOURCES, RETURNS_WORDS, returns
@@ -9,6 +8,7 @@ from rules.graph.bands import AtLeast, AtMost, Between
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, Waits
 from rules.measure.closeness import more_than, reaches, within
+from rules.measure.records import replace
 from rules.measure.units import Mm, NewtonMetre, Rad, Ratio, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.kinds import LinkageKind

@@ -9,6 +9,7 @@ from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
+from rules.measure.patterns import Pattern
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
 from rules.strength.weakest import TIE, tied
@@ -30,10 +31,10 @@ READING = 5.0
 """°C that a crayon, or 300 °F in place of 150 °C, is short of it."""
 NO_PREHEAT = 400.0
 """°C: no steel is warmed so far for welding; it is a slip, or a heat treatment. Common practice, no source."""
-_TEMPERATURE = re.compile(
+_TEMPERATURE = Pattern(
     r"(\d{1,4})(?:\s*(?:to|and|[-–])\s*(\d{1,4}))?\s*(?:°|deg(?:rees)?\b)?\s*([fc])\b", re.IGNORECASE
 )
-_NO_HEAT = re.compile(r"\s*(?:none|nil|cold|without|no (?:preheat|heat)|not (?:needed|necessary))\b", re.IGNORECASE)
+_NO_HEAT = Pattern(r"\s*(?:none|nil|cold|without|no (?:preheat|heat)|not (?:needed|necessary))\b", re.IGNORECASE)
 LONG_IN_LEGS = 100.0
 FEW_HITS = 10_000.0
 """Hits to a crack, fewer of which are told: a hard hit a minute, in a few weeks of days off road. Common practice, no source."""

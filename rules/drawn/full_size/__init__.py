@@ -7,7 +7,6 @@ mirrored.
 """
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from rules.drawn.full_size.auxiliary import auxiliary_view
 from rules.drawn.full_size.front import Extent, front_view
@@ -27,7 +26,7 @@ from rules.drawn.full_size.side import side_view
 from rules.drawn.full_size.title_block import PROJECTION, TitleBlock, third_angle, title_block
 from rules.judging.judge import Judged
 from rules.measure.outline import Point, Side
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.sheet.glossary import reworded
 from rules.shop.wording import words_on_paper
 

@@ -5,7 +5,6 @@ x is the distance behind the wheel centre, as in the view from outside, and y th
 it, up from the level of the wheel centre.
 """
 
-from dataclasses import dataclass, field
 from math import atan, cos, sin, tan
 
 from rules.drawn.corner_parts import parts_of
@@ -18,6 +17,7 @@ from rules.drawn.views import FROM_OUTSIDE, Viewpoint
 from rules.judging.judge import Judged
 from rules.judging.reader import Size, reads, with_estimates
 from rules.measure.outline import Point
+from rules.measure.records import dataclass, field
 from rules.measure.units import Mm, Rad
 from rules.motion.points import UprightPoints
 

@@ -6,7 +6,6 @@ or left side, read from below or from the right.
 """
 
 from collections.abc import Sequence
-from dataclasses import replace
 from itertools import pairwise
 from math import atan, atan2, ceil, cos, degrees, dist, floor, hypot, inf, radians, sin
 
@@ -39,6 +38,7 @@ from rules.drawn.full_size.shapes import (
 from rules.drawn.patches import Patch, clipped
 from rules.measure.closeness import more_than
 from rules.measure.outline import Point
+from rules.measure.records import replace
 
 _ARROW_HALF = 0.6
 _OVERRUN = 1.5

@@ -6,7 +6,6 @@ The shapes are those that the verdicts are made of; none is drawn by hand.
 from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from math import hypot
-from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.drawn.corner_parts import How, looks
@@ -15,6 +14,7 @@ from rules.drawn.full_size.shapes import Pen
 from rules.drawn.patches import EdgeLine, Patch, clipped, edges, joined
 from rules.drawn.views import Viewpoint
 from rules.measure.outline import Point
+from rules.measure.records import NamedTuple
 
 FINE = 0.05
 """mm that a round edge may be off on paper."""

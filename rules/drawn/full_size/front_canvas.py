@@ -1,10 +1,9 @@
 """The front view while it is drawn: its board, its datum, and where the pivots lie on it."""
 
-from dataclasses import dataclass, field
-
 from rules.drawn.full_size.board import Board
 from rules.drawn.full_size.figures import FigureWriter
 from rules.measure.outline import Point
+from rules.measure.records import dataclass, field
 
 LANE = 7.0
 """mm from one dimension line to the next."""

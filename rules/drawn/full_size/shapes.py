@@ -5,13 +5,12 @@ of their figures, so that a mirrored drawing keeps its words clear of the same l
 """
 
 from collections.abc import Iterable, Sequence
-from dataclasses import field, replace
 from functools import cached_property, lru_cache
 from math import ceil, cos, radians, sin
 from typing import Literal
 
 from rules.measure.outline import Point
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, field, replace
 
 Pen = Literal["outline", "thin", "hidden", "centre", "adjacent"]
 """outline: a visible edge. thin: dimension, projection and leader lines. hidden: an edge behind something. centre:

@@ -4,7 +4,6 @@ x is the distance behind the wheel centre and y the height above it: the left wh
 the left. Nothing is worked out here, and what the sheet does not know is not drawn.
 """
 
-from dataclasses import dataclass, field
 from math import cos, degrees, dist, hypot, radians, sin, tan
 
 from rules.drawn.corner_parts import looks, parts_of
@@ -25,6 +24,7 @@ from rules.judging.reader import Known, Size, name, reads, with_estimates
 from rules.measure.clock_places import ClockPlaces
 from rules.measure.marks import BoltCircle, Thread
 from rules.measure.outline import Point, outline_points
+from rules.measure.records import dataclass, field
 from rules.measure.units import Mm, Rad
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 

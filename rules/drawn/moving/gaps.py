@@ -2,10 +2,10 @@
 
 from collections.abc import Mapping
 from math import inf
-from typing import NamedTuple
 
 from rules.corner.part import Part
 from rules.corner.placing import Ride, placed
+from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector
 from rules.motion.points import Pose
 from rules.solids.gap import nearer

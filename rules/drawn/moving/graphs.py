@@ -2,13 +2,14 @@
 
 from bisect import bisect_right
 from collections.abc import Callable
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.drawn.moving.scene import LOCK_NOTCHES, Moving, TravelAndLock
 from rules.judging.reader import Known, reads
 from rules.measure.display import published
 from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
+from rules.measure.records import NamedTuple
 from rules.measure.units import Mm
 from rules.motion.place_words import STRAIGHT
 from rules.motion.points import CannotReach, Pose

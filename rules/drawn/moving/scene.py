@@ -7,7 +7,7 @@ still; the wheels and the ground under them move. The shapes are the corner's pa
 
 from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from rules.corner.part import Part
 from rules.corner.placing import Ride
@@ -20,6 +20,7 @@ from rules.drawn.views import FROM_ABOVE, FROM_FRONT, Viewpoint
 from rules.judging.reader import Known, reads
 from rules.measure.outline import Point
 from rules.measure.quantity import INCH, Units
+from rules.measure.records import NamedTuple
 from rules.measure.units import Mm
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times
 from rules.motion.front_end import FrontEnd

@@ -1,12 +1,12 @@
 """One table of the motion sheet, and the words and figures all of them are made of."""
 
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
 
 from rules.judging.judge import Judged, and_list, why_not
 from rules.judging.reader import Name, to_measure
 from rules.measure.display import show
 from rules.measure.quantity import INCH, Units
+from rules.measure.records import NamedTuple
 
 NOT_REACHED = "not reached"
 

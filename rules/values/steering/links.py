@@ -1,11 +1,11 @@
 """Where the tie rod takes hold of the upright, and which way the links lie."""
 
 from math import atan, cos, sin, tan
-from typing import NamedTuple
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, Waits
+from rules.measure.records import NamedTuple
 from rules.measure.units import Mm, Rad
 from rules.motion.points import Hinge
 from rules.sheet.arms import ArmPivots

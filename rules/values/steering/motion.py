@@ -1,11 +1,11 @@
 """The front end as the sheet gives it, ready to be moved; and moved through all its travel and lock."""
 
-from dataclasses import replace
 from math import asin, cos, hypot, sin
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, Waits
+from rules.measure.records import replace
 from rules.measure.units import Mm, Rad
 from rules.measure.vectors import Vector
 from rules.motion.front_end import FrontEnd

@@ -1,11 +1,11 @@
 """What a leaning body does: camber to the ground, toe, roll centre; and how braking is held up by the arms' slopes."""
 
-from dataclasses import replace
 from math import hypot, tan
 from typing import Literal
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, NotJudged
+from rules.measure.records import replace
 from rules.measure.units import Mm, Rad, Share
 from rules.motion.front_end import FrontEnd
 from rules.motion.place_words import place

@@ -1,12 +1,11 @@
 """Where the corner comes to rest on its spring, and whether the spring is still held at full droop."""
 
-from typing import NamedTuple
-
 from rules.graph.asking import given, need
 from rules.graph.declare import value
 from rules.graph.results import NotJudged, OutsideRange
 from rules.measure.display import show
 from rules.measure.quantity import GRAVITY, Units
+from rules.measure.records import NamedTuple
 from rules.measure.units import Kg, Mm, NewtonPerMm
 from rules.motion.front_end import FrontEnd
 from rules.motion.search import last_that_holds

@@ -1,11 +1,10 @@
 """How close the plate between the hub bolts is to yielding: level sections through them, and what overhangs a narrow beam."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from math import cos, pi, sin, sqrt
 
 from rules.graph.declare import value
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.measure.units import Mm, MPa
 from rules.measure.vectors import Vector, cross, plus
 from rules.strength.bolts import group_turns, moments_about_middle, unit_pulls

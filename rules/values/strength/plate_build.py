@@ -1,6 +1,5 @@
 """The upright's plate with its beam, as sections are cut from it: by its real edge, less its holes and slots. mm."""
 
-from dataclasses import replace
 from math import inf, pi, sqrt
 
 from rules.corner.slots import WITHOUT_SLOTS, PlateSlots, missing_at
@@ -8,7 +7,7 @@ from rules.graph.results import OutsideRange
 from rules.measure.display import show
 from rules.measure.outline import Outline, PlainHole, ends_at
 from rules.measure.quantity import Units
-from rules.measure.records import dataclass
+from rules.measure.records import dataclass, replace
 from rules.sheet.upright import Beam, BeamCut
 from rules.strength.opening import twist_past_opening
 from rules.strength.section import (

@@ -1,10 +1,10 @@
 """How the wheel stands in the load cases: straight at ride height always; in bump, droop and on its stops where known."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 
 from rules.graph.declare import value
 from rules.graph.results import DoesNotApply, Estimate
+from rules.measure.records import replace
 from rules.measure.units import Mm, Rad, Ratio
 from rules.measure.vectors import Frame, Vector, cross, minus, out_of, plus, unit, within
 from rules.motion.front_end import FrontEnd

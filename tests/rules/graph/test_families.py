@@ -9,7 +9,7 @@ import pytest
 from rules.graph.annotations import GraphError
 from rules.graph.asking import AskedField
 from rules.graph.bands import AtLeast, AtMost, Between
-from rules.graph.declare import AnswersOf, Every, check, in_braces, in_name, in_words, value
+from rules.graph.declare import AnswersOf, Every, check, for_names, in_braces, in_name, in_words, value
 from rules.graph.engine import Graph
 from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.units import Kg, Mm
@@ -129,7 +129,7 @@ def test_a_misspelt_placeholder_is_refused_wherever_a_name_is_made_of_it() -> No
 
 def test_a_word_of_two_parts_replaces_one_token_and_a_phrase_none() -> None:
     assert in_name("weld_of_part_leg", {"part": "steering_arm"}) == "weld_of_steering_arm_leg"
-    assert in_name("part_leg", {"part": "arm of the plate"}) == "part_leg"
+    assert in_name("part_leg", for_names({"part": "arm of the plate"})) == "part_leg"
     assert in_name("partly_leg", {"part": "arm"}) == "partly_leg"
     assert in_words("{Part}; {gap}", {"part": "steering_arm"}) == "Steering arm; {gap}"
     assert in_braces("weld_{part}.leg", {"part": "steering_arm"}) == "weld_steering_arm.leg"
@@ -275,10 +275,16 @@ def test_limits_of_another_class_or_none_at_all_are_refused() -> None:
         Graph(RADII, [], [two])
 
 
-def test_a_figure_that_the_limits_do_not_have_is_refused_where_it_is_declared() -> None:
+def test_a_figure_that_the_limits_do_not_have_is_refused_where_the_words_are_read() -> None:
+    """The words of all checks of the trade are read in `test_one_unit_system.py` and for the catalogue."""
+
+    @check("one", step="pivots", title="x", limits=AtLeast("mm", 3.0, 1.0), good="{good}", watch="{wathc}",
+           source="x", grade="common practice")  # fmt: skip
+    def one(lower_radius: Mm) -> Judgement:
+        return Judgement("good", "")
+
     with pytest.raises(KeyError, match="wathc"):
-        check("one", step="pivots", title="x", limits=AtLeast("mm", 3.0, 1.0), good="{good}", watch="{wathc}",
-              source="x", grade="common practice")(lambda lower_radius: Judgement("good", ""))  # fmt: skip
+        Graph(RADII, [], [one]).checks["one"].note.words_in("metric")
 
 
 def test_a_check_that_is_never_good_says_why_and_its_best_is_watch() -> None:
