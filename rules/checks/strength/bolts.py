@@ -90,9 +90,9 @@ def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits
     "bolt-grade",
     step="bolts",
     title="Grade of the bolts",
-    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
+    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1"), "hardest": (12.9, "1")}),
     good="SAE grade {sae}, class {iso}, or better",
-    watch="class 12.9 that is plated, or of which nobody says what is on its threads",
+    watch="class {hardest} that is plated, or of which nobody says what is on its threads",
     stop="less, or unmarked",
     source=(
         sources.COMMON_PRACTICE.saying(
