@@ -47,7 +47,10 @@ def lines_of(table: RoomTable, judged: Judged, name: str) -> list[str]:
     positions = (
         f"{table.positions} positions of travel and lock" if table.positions else "standing still: no travel, no lock"
     )
-    lines += [f"{len(table.lines)} pairs of parts, over a full turn of the wheel, {positions}.", ""]
+    lines.append(f"{len(table.lines)} pairs of parts, over a full turn of the wheel, {positions}.")
+    if table.lacks:
+        lines.append(f"Not moved through the arms' travel: {and_list(table.lacks)} not entered.")
+    lines.append("")
     lines.append(f"{'':<7}{'room':>12}{'wanted':>12}  parts")
     for line in table.lines:
         lines += _pair_lines(line, judged)

@@ -85,14 +85,18 @@ class BetweenTwo:
 
 @dataclass(frozen=True, slots=True)
 class Moves:
-    """What moves the corner: its front end at ride height, and every position known so far; none: it stands still."""
+    """What moves the corner: its front end at ride height, and every position known so far; none: it stands still.
+
+    lacks: dotted names of travels that arms which are there wait for, so that the sweep does not go through them.
+    """
 
     ride: Ride
     sweep: Sweep
+    lacks: tuple[str, ...] = ()
     number: int = field(init=False, compare=False, repr=False)
 
     def __post_init__(self) -> None:
-        object.__setattr__(self, "number", hash((self.ride, self.sweep)))
+        object.__setattr__(self, "number", hash((self.ride, self.sweep, self.lacks)))
 
     def __hash__(self) -> int:
         """Worked out once: what was found is looked up by it many times."""
@@ -108,7 +112,8 @@ class Moves:
 class Room:
     """What was found of a whole corner. near: pairs nearer than what they want. judged: how many pairs were looked at.
 
-    absent: values' names of parts that are begun but wait for an entry, so that nothing is said of them.
+    absent: values' names of parts that are begun but wait for an entry, so that nothing is said of them; dotted names of
+    travels the corner was not moved through.
     """
 
     near: tuple[BetweenTwo, ...]

@@ -53,12 +53,16 @@ class RoomNotJudged:
 
 @dataclass(frozen=True, slots=True)
 class RoomTable:
-    """Every pair, smallest gap first; parts that are not in it; pairs made to touch, in words; positions looked at."""
+    """Every pair, smallest gap first; parts that are not in it; pairs made to touch, in words; positions looked at.
+
+    lacks: dotted names of the travels that were not looked at, for want of an entry.
+    """
 
     lines: tuple[RoomLine, ...]
     absent: tuple[RoomNotJudged, ...]
     touching: tuple[str, ...]
     positions: int
+    lacks: tuple[str, ...] = ()
 
 
 def room_table(judged: Judged) -> RoomTable:
@@ -75,7 +79,8 @@ def room_table(judged: Judged) -> RoomTable:
         for touch in BY_DESIGN
         if present & set(touch.ones) and present & set(touch.others)
     )
-    return RoomTable(tuple(lines), absent_parts(judged), touching, len(moves.sweep.placed) if moves else 0)
+    positions, lacks = (len(moves.sweep.placed), moves.lacks) if moves else (0, ())
+    return RoomTable(tuple(lines), absent_parts(judged), touching, positions, lacks)
 
 
 def absent_parts(judged: Judged) -> tuple[RoomNotJudged, ...]:

@@ -49,14 +49,15 @@ def usual_range(
     """
     graph = graph or trade()
     asked, limits = graph.fields[field_name], usual(field_name, graph)
+    own = asked.usual_among(answers)
     if isinstance(limits, ByChoice):
         limits = limits.of(answers.get(limits.asked))
     if isinstance(limits, Between):
         factor = published(1.0, asked.unit)[0] if limits.unit != asked.unit else 1.0
         low, high = limits.low / factor, limits.high / factor
-        if asked.usual is None or asked.usual[0] <= low <= high <= asked.usual[1]:
+        if own is None or own[0] <= low <= high <= own[1]:
             return low, high
-    return asked.usual
+    return own
 
 
 def usual_words(

@@ -1,8 +1,10 @@
 """How the outer pivots and tie-rod ends are clocked, and the misalignment angle their makers allow."""
 
+from math import radians
 from typing import Any
 
 from rules.graph.asking import Step, ask
+from rules.graph.bands import Between, ByChoice
 from rules.measure.units import Rad
 from rules.motion.kinds import OuterPivotBolt, TieRodInnerBolt, TieRodOuterBolt
 
@@ -17,14 +19,25 @@ SET = (
 )
 
 
-def _allowed(label: str) -> Any:
+_UPRIGHT = Between("rad", radians(16), radians(31))
+_LEVEL = Between("rad", radians(16), radians(46))
+"""A bolt that lies level tilts by the whole lock, so such joints are bought, and spaced, for more angle: 35 to 45 deg."""
+
+
+def _usual(which: str) -> ByChoice:
+    """What is usual of an outer pivot's joint, by the way its bolt lies. Common practice, no source."""
+    by = {"along the steering axis": _UPRIGHT, "fore and aft": _LEVEL, "across the car": _LEVEL}
+    return ByChoice("rad", asked=f"joint_angles.{which}_bolt", by=by)
+
+
+def _allowed(label: str, usual: tuple[str, str] | ByChoice = ("16 deg", "31 deg")) -> Any:
     return ask(
         label,
         "angle",
         ALLOWED,
         may_be_empty=True,
         between=("1 deg", "60 deg"),
-        usual=("16 deg", "31 deg"),
+        usual=usual,
         reading_error="1 deg",
     )
 
@@ -61,7 +74,7 @@ class JointAngles(Step):
         "How the bolt or stud through the upper outer joint runs.",
         may_be_empty=True,
     )
-    upper_allowed: Rad = _allowed("Upper joint misalignment angle")
+    upper_allowed: Rad = _allowed("Upper joint misalignment angle", _usual("upper"))
     upper_set: Rad = _set("Upper joint set at ride")
     lower_bolt: OuterPivotBolt = ask(
         "Lower joint's bolt or stud lies",
@@ -69,7 +82,7 @@ class JointAngles(Step):
         "How the bolt or stud through the lower outer joint runs.",
         may_be_empty=True,
     )
-    lower_allowed: Rad = _allowed("Lower joint misalignment angle")
+    lower_allowed: Rad = _allowed("Lower joint misalignment angle", _usual("lower"))
     lower_set: Rad = _set("Lower joint set at ride")
     tie_rod_outer_bolt: TieRodOuterBolt = ask(
         "Outer tie-rod joint's bolt lies",

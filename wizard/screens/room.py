@@ -122,7 +122,8 @@ class RoomScreen(Screen[str | None]):
 def heading(table: RoomTable) -> str:
     """How many pairs were judged, and over what."""
     moved = f"{count(table.positions, 'position')} of travel and lock" if table.positions else "standing still"
-    return f"Room: {count(len(table.lines), 'pair')} over a full turn of the wheel, {moved}"
+    still = ", not through its travel" if table.lacks else ""
+    return f"Room: {count(len(table.lines), 'pair')} over a full turn of the wheel, {moved}{still}"
 
 
 def _id(line: RoomLine) -> str:

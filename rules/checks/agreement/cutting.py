@@ -33,8 +33,9 @@ LENGTHS = (
       usual=(0.24, 0.47), never=(0.02, 1.0), why="the bolts stand in the blank, nearer its outer edge"),
     T("bracket-edge-and-hole", "Caliper bolt's hole and edge", "plate.bracket_hole_from_edge", "plate.bracket_hole_diameter",
       usual=(1.5, 2.95), never=(0.5, 20.0), why="a bolt has one and a half to three holes of metal beside it"),
-    T("bore-inside-hub-bolts", "Bore and hub bolts", "plate.bore", "hub.mount_height",
-      usual=(0.5, 0.98), why="the bore lies inside the hub bolts"),
+    T("bore-inside-hub-bolts", "Bore and hub bolts", "plate.bore", "hub_bolts_nearest_circle",
+      usual=(0.41, 0.81), other_called="the circle through the nearest hub bolt",
+      why="the bore lies inside the hub bolts, a bolt's thickness of metal between"),
     T("bracket-like-plate", "Bracket and plate thickness", "plate.bracket_thickness", "plate.thickness",
       usual=(0.72, 1.4), why="bracket and plate are cut from much the same stock"),
 )  # fmt: skip

@@ -250,31 +250,53 @@ def side_and_shear(which_side: JointSide | None, which_shear: Shear | None, whic
     "{called}-thread-sold",
     step="{cut}",
     title="Thread of the {said}",
-    good="a diameter and pitch that bolts are sold with",
+    good="a diameter and pitch that {sold} are sold with",
     watch="another, and not confirmed",
     source=(
         sources.ISO_262,
         sources.ASME_B1_1.saying("UNC and UNF"),
-        sources.COMMON_PRACTICE.saying("tie-rod ends have others besides"),
+        sources.COMMON_PRACTICE.saying("tie-rod ends have others besides; wheel nuts are sold fine alone"),
     ),
     each=(
-        {"called": "wheel-stud", "said": "wheel studs", "cut": "hub", "thread": "stud_thread"},
-        {"called": "hub-bolt", "said": "hub bolts", "cut": "hub", "thread": "mount_bolt_thread"},
-        {"called": "upper-pivot", "said": "upper pivot bolt", "cut": "bolts", "thread": "upper_thread"},
-        {"called": "lower-pivot", "said": "lower pivot bolt", "cut": "bolts", "thread": "lower_thread"},
-        {"called": "caliper-bolt", "said": "caliper bolts", "cut": "bolts", "thread": "caliper_thread"},
-        {"called": "tie-rod-end", "said": "tie rod's ends", "cut": "steering", "thread": "tie_rod_thread"},
+        {"called": "wheel-stud", "said": "wheel studs", "cut": "hub", "thread": "stud_thread", "sold": "wheel nuts"},
+        {"called": "hub-bolt", "said": "hub bolts", "cut": "hub", "thread": "mount_bolt_thread", "sold": "bolts"},
+        {
+            "called": "upper-pivot",
+            "said": "upper pivot bolt",
+            "cut": "bolts",
+            "thread": "upper_thread",
+            "sold": "bolts",
+        },
+        {
+            "called": "lower-pivot",
+            "said": "lower pivot bolt",
+            "cut": "bolts",
+            "thread": "lower_thread",
+            "sold": "bolts",
+        },
+        {
+            "called": "caliper-bolt",
+            "said": "caliper bolts",
+            "cut": "bolts",
+            "thread": "caliper_thread",
+            "sold": "bolts",
+        },
+        {
+            "called": "tie-rod-end",
+            "said": "tie rod's ends",
+            "cut": "steering",
+            "thread": "tie_rod_thread",
+            "sold": "bolts",
+        },
     ),
 )
-def thread_sold(cut_thread: Thread | None, confirmed: Confirmed, cut: str, thread: str) -> Judgement:
+def thread_sold(cut_thread: Thread | None, confirmed: Confirmed, cut: str, thread: str, sold: str) -> Judgement:
     """A pitch nobody sells with that diameter: the gauge was read on the wrong blade, and no nut goes on."""
     if cut_thread is None:
         raise DoesNotApply("the thread is not entered")
-    text = f"The {{said}}: {cut_thread.text}"
-    if is_sold(cut_thread):
-        return Judgement("good", f"{text}, a thread that bolts are sold with.")
-    sold = sold_with(cut_thread)
-    text += (
-        f", and bolts of that diameter are sold with {sold}." if sold else ", and bolts of that diameter are not sold."
-    )
+    text, on_wheels = f"The {{said}}: {cut_thread.text}", sold == "wheel nuts"
+    if is_sold(cut_thread, on_wheels=on_wheels):
+        return Judgement("good", f"{text}, a thread that {sold} are sold with.")
+    pitches = sold_with(cut_thread, on_wheels=on_wheels)
+    text += f", and {sold} of that diameter are {f'sold with {pitches}' if pitches else 'not sold'}."
     return odd(text, f"{cut}.{thread}", confirmed)

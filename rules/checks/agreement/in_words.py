@@ -6,7 +6,10 @@ from rules.checks.agreement.metals import NOT_SAID
 from rules.checks.agreement.tie import not_compared
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.display import in_a_sentence
 from rules.measure.patterns import Pattern
+from rules.sheet import FIELDS
+from rules.sheet.confirmed import Confirmed
 from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WELDS, MadeFrom
 from rules.tables import sources
@@ -18,20 +21,35 @@ def _words(pattern: str) -> Pattern:
 
 
 NAMED: dict[str, Pattern] = {
-    "mild steel plate": _words(r"mild steel|a36|a572|10(?:18|20|26)|s(?:235|275|355)\w*"),
+    "mild steel plate": _words(
+        r"mild|low[- ]carbon|a36|a572|a283|a516|a101[18]|10(?:0[6-9]|1\d|2[0-6])|s(?:235|275|355)\w*|st ?(?:37|44|52)\w*"
+        r"|q(?:235|345|355)\w*|ss ?400|(?:44|300|350)w|070m20|en ?3[ab]?"
+    ),
     "4130": _words(r"4130|chromoly|chrome[- ]moly|25crmo4"),
     "aluminium": _words(r"alumini?um|60(?:61|82)|7075|50(?:52|83)|t6(?:51)?"),
     "another steel": _words(
-        r"41(?:40|42)|4340|8620|10(?:45|50)|1144|42crmo4|stainless|304l|316l|ar ?[45]00|tool steel"
+        r"41(?:40|42)|4340|8620|10(?:3[5-9]|[4-9]\d)|11(?:17|4[14])|42crmo4|stainless|304l?|316l?|ar ?\d{3}|tool steel"
+        r"|12l?1[345]|11smn\w*|leaded|free[- ](?:cutting|machining)|re-?sul(?:ph|f)uri[sz]ed"
+        r"|en ?(?:1a|8|9|16|19|24|36|4[0-9])[a-z]?|0[78]0m[345]\d|7\d\dm40|817m40|c ?(?:35|4[05]|5[05]|60)[er]?"
+        r"|5160|6150|9260|5[01]crv4|(?:leaf|coil) springs?|spring steel|wear plate|abrasion[- ]resist\w*"
+        r"|s(?:690|890|960)\w*|a514|boron|manganese|rail|rebar|case[- ]hardening"
     ),
+    "no steel": _words(r"titanium|brass|bronze|copper|magnesium|zinc alloy"),
 }
 """What a certificate calls a metal. Names of grades, from memory."""
-CAST = _words(r"cast|castings?|forged|forgings?|malleable|nodular")
+ROLLED = _words(r"as rolled|(?:hot|cold)[- ]rolled|normali[sz]ed|annealed|pickled")
+"""What a certificate says of a plate without its grade, which the field itself asks for."""
+NO_PAPERS = _words(
+    r"unknown|not known|nobody knows|scrap\w*|no (?:certificate|papers?)|without (?:certificate|papers?)"
+)
+CAST = _words(r"cast|castings?|forged|forgings?|malleable|nodular|ductile|production|factory|donor")
 ACTIVE_GAS = _words(r"co2|carbon dioxide|c ?25|75/25|oxygen")
 ARGON_ALONE = _words(r"(?:pure|straight|neat|100 ?%) argon|argon (?:only|alone)")
 ANY_GAS = _words(r"argon|helium|co2|carbon dioxide")
 ELECTRODE = _words(r"e\d{4}\w*")
 ROD = _words(r"er\s?-?\d\w*")
+FILLER = _words(r"er?\s?-?\d{2}\w*|70s-?\d|4130 rod|g ?\d? ?[234] ?si ?[12]?|[23]si1|sg ?[123]|a ?1[578]")
+"""What packets call a class of filler: AWS A5.1, A5.18 and A5.28, ISO 14341 and older names, all from memory."""
 
 
 def _shown(found: re.Match[str]) -> str:
@@ -42,14 +60,19 @@ def _shown(found: re.Match[str]) -> str:
     "condition-names-metal",
     step="plate",
     title="Plate's metal, chosen and in words",
-    good="its grade and condition name no metal but the one chosen",
-    watch="they name another",
+    good="its grade and condition name the metal chosen, or say how it was rolled, and name no other",
+    watch="they name another, or say that nobody knows it; or name no metal known here, and are not confirmed",
     source=sources.COMMON_PRACTICE.saying(
         "the certificate names the metal; filler, preheat and strength follow from it"
     ),
 )
-def condition_names_metal(plate_metal: PlateMetal | None, plate_condition: str | None) -> Judgement:
-    """The metal chosen for the plate against what is written of its grade and condition."""
+def condition_names_metal(
+    plate_metal: PlateMetal | None, plate_condition: str | None, confirmed: Confirmed
+) -> Judgement:
+    """The metal chosen for the plate against what is written of its grade and condition.
+
+    No list holds every steel that must not be welded; so what names neither the metal chosen nor its rolling is asked about.
+    """
     if plate_metal is None or plate_condition is None:
         why = "the plate's metal is not both chosen and written in words"
         raise not_compared(why, plate_condition, {"plate.metal": plate_metal})
@@ -60,15 +83,32 @@ def condition_names_metal(plate_metal: PlateMetal | None, plate_condition: str |
             text = f"The plate is entered as {plate_metal}, and its grade and condition name “{_shown(found)}”"
             change = "Read the certificate again, and put right whichever is a slip."
             return Judgement("watch", f"{text}, which is {metal.removesuffix(' plate')}.", change)
-    return Judgement("good", f"Grade and condition name no metal but {plate_metal}.")
+    if found := NO_PAPERS.search(plate_condition):
+        text = f"Grade and condition of the plate say “{_shown(found)}”: nothing then says that it is {plate_metal}."
+        return Judgement("watch", text, "Get the certificate, or cut a plate whose metal is known.")
+    if NAMED[plate_metal].search(plate_condition) or ROLLED.search(plate_condition):
+        return Judgement("good", f"Grade and condition name no metal but {plate_metal}.")
+    return _asked(
+        f"Grade and condition of the plate name no {plate_metal} that is known here", "plate.condition", confirmed
+    )
+
+
+def _asked(text: str, name: str, confirmed: Confirmed) -> Judgement:
+    """Words in which nothing known was found: the builder says once whether they are right. name: dotted."""
+    if name in confirmed:
+        return Judgement("good", f"{text}; confirmed as written.")
+    what = in_a_sentence(FIELDS[name].label)
+    return Judgement(
+        "watch", f"{text}.", f"Read it off again. If it is right, confirm {what} as written.", asks_about=name
+    )
 
 
 @check(
     "{which}-weld-parts-in-words",
     step="weld_{which}",
     title="{Part}: parts in words and what they were",
-    good="nothing cast or forged is named of parts entered as plate, bar or tube",
-    watch="something cast or forged is named, and is not entered as such",
+    good="nothing cast or forged, and no other steel, is named of parts entered as plate, bar or tube",
+    watch="something cast or forged is named, and is not entered as such; or another steel",
     source=sources.COMMON_PRACTICE.saying("a casting or forging cracks beside the weld, unseen"),
     each=WELDS,
 )
@@ -77,6 +117,12 @@ def weld_parts_in_words(weld_which_parts: str | None, weld_which_made_from: Made
     if weld_which_parts is None or weld_which_made_from == "production casting or forging":
         raise DoesNotApply("the parts are not named, or are entered as cast or forged, which is judged")
     found = CAST.search(weld_which_parts)
+    if found is None and (other := NAMED["another steel"].search(weld_which_parts)):
+        return Judgement(
+            "watch",
+            f"The parts of this weld name “{_shown(other)}”, which is another steel than those judged here.",
+            "Say what the parts are of; filler and preheat are judged for the metal chosen.",
+        )
     if found is None:
         return Judgement("good", "Nothing cast or forged is named.")
     return Judgement(
@@ -91,14 +137,14 @@ def weld_parts_in_words(weld_which_parts: str | None, weld_which_made_from: Made
     step="plate",
     title="Filler, gas and process",
     good="filler and gas as written are those the process is welded with",
-    watch="one of them is another process's",
+    watch="one of them is another process's; or no class of filler is named, and that is not confirmed",
     source=sources.COMMON_PRACTICE.saying(
         "AWS marks electrodes E and wires and rods ER; tungsten burns away in any gas but argon and helium, steel wire wants "
         "carbon dioxide or oxygen in it, a coated electrode makes its own"
     ),
 )
 def filler_and_gas_suit_process(
-    weld_process: WeldProcess | None, plate_metal: PlateMetal | None, plate_filler: str | None
+    weld_process: WeldProcess | None, plate_metal: PlateMetal | None, plate_filler: str | None, confirmed: Confirmed
 ) -> Judgement:
     """The filler and its shielding gas, as written, against the welding process."""
     if weld_process is None or plate_filler is None:
@@ -112,6 +158,8 @@ def filler_and_gas_suit_process(
         why = f"with “{_shown(found)}” in it the tungsten burns away, and ends up in the weld"
     elif weld_process == "mig" and plate_metal != "other" and (found := ARGON_ALONE.search(plate_filler)):
         why = f"under “{_shown(found)}” a steel wire's arc wanders, and the weld does not bite into its edges"
+    elif not FILLER.search(plate_filler):
+        return _asked("Filler and gas as written name no class of filler that is known here", "plate.filler", confirmed)
     else:
         return Judgement("good", "Filler and gas as written suit the process.")
     text = f"The welds are entered as {weld_process}: {why}."

@@ -75,7 +75,7 @@ def plate_of_known_metal(plate_metal: PlateMetal | None, plate_condition: str | 
     if plate_metal is None:
         raise DoesNotApply("no metal of the plate is entered")
     if re.search(
-        r"\b(cast|casting|castings|grey iron|gray iron|ductile iron|nodular)\b", (plate_condition or "").lower()
+        r"\b(cast|castings?|(?:grey|gray|ductile|malleable|s\.?g\.?) iron|nodular)\b", (plate_condition or "").lower()
     ):
         text = "The plate is cast, by its grade and condition."
         return Judgement("stop", text, "Rolled plate with its certificate. No part that is welded here is cast.")
@@ -177,8 +177,10 @@ def filler_suits_metal(
 
 
 NOT_SAID = r"(?<!not )(?<!never )(?<!no )\b"
-COATED = Pattern(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|chromed|chrome plated)\b", re.IGNORECASE)
-HARDENED = Pattern(NOT_SAID + r"(\w*hardened|quenched\w*|tempered|heat[- ]treated|hrc)\b", re.IGNORECASE)
+COATED = Pattern(NOT_SAID + r"(galvani[sz]\w*|zinc\w*|cadmium\w*|hot[- ]dip\w*|chromed|chrome plated)\b", re.IGNORECASE)
+HARDENED = Pattern(
+    NOT_SAID + r"(\w*hardened|quenched\w*|tempered|carburi[sz]ed|nitrided|heat[- ]treated|hrc)\b", re.IGNORECASE
+)
 
 
 @check(

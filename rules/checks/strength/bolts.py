@@ -1,9 +1,12 @@
 """Do the bolts hold: pivots and their lugs, hub bolts, wheel studs, threads, grades, torque."""
 
+import re
+
 from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, NotJudged
 from rules.measure.marks import Thread
+from rules.measure.patterns import Pattern
 from rules.measure.units import Mm, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.tables import sources
@@ -20,6 +23,9 @@ EDGE = AtLeast("1", 2.0, EDGE_FLOOR)
 PIVOTS = ({"which": "upper"}, {"which": "lower"})
 
 GRADES_ASKED = ("upper_grade", "lower_grade", "stud_grade", "caliper_grade")
+PLATED = Pattern(r"\b(zinc|zn|galvani[sz]ed|cadmium|plated)\b", re.IGNORECASE)
+ELSEWHERE = ("wheel studs", "caliper bolts")
+"""Bolts of which nobody is asked what is on their threads."""
 THREADS_ASKED = ("bolts.upper_thread", "bolts.lower_thread")
 
 
@@ -84,11 +90,15 @@ def lug_edge(which_edge_distance: Mm | None, which_pivot_bolt: PivotBolt, limits
     "bolt-grade",
     step="bolts",
     title="Grade of the bolts",
-    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1")}),
+    limits=Limits(other={"sae": (5.0, "1"), "iso": (8.8, "1"), "hardest": (12.9, "1")}),
     good="SAE grade {sae}, class {iso}, or better",
+    watch="class {hardest} that is plated, or of which nobody says what is on its threads",
     stop="less, or unmarked",
     source=(
-        sources.COMMON_PRACTICE,
+        sources.COMMON_PRACTICE.saying(
+            "a bolt harder than 390 HV, as 12.9 is, may break by itself days after it was plated and tightened (hydrogen; what "
+            "ISO 4042 says, from memory)"
+        ),
         sources.RACE_RULES.saying("grade 5 or class 8.8 or better in suspension and steering joints"),
     ),
 )
@@ -98,12 +108,17 @@ def bolt_grade(
     stud_grade: BoltGrade | None,
     caliper_grade: BoltGrade | None,
     mount_bolt_grade: str | None,
+    lubrication: ThreadState | None,
 ) -> Judgement:
-    """The weakest mark among pivot bolts, wheel studs, caliper bolts and hub bolts."""
+    """The weakest mark among pivot bolts, wheel studs, caliper bolts and hub bolts; and the hardest, whether it is plated.
+
+    lubrication: of hub and pivot bolts.
+    """
     bolts = {"upper pivot bolt": upper_grade, "lower pivot bolt": lower_grade, "wheel studs": stud_grade,
              "caliper bolts": caliper_grade}  # fmt: skip
     entered = {name: grade for name, grade in bolts.items() if grade is not None}
-    if not entered:
+    plated_by_mark = PLATED.search(mount_bolt_grade or "")
+    if not entered and not plated_by_mark:
         raise NotJudged("no bolt grade is entered on the bolts step", *(f"bolts.{key}" for key in GRADES_ASKED))
     if mount_bolt_grade is not None:
         entered["hub bolts"] = read_grade(mount_bolt_grade)
@@ -112,6 +127,13 @@ def bolt_grade(
         return Judgement(
             "stop", f"Too soft for a joint that carries or stops a wheel: {', '.join(weak)}.",
             "Bolts marked 8.8 or better, or with three lines (grade 5) or more.",
+        )  # fmt: skip
+    hard = [name for name, grade in entered.items() if grade == "12.9" and name not in ELSEWHERE]
+    if hard and (plated_by_mark or lubrication is None or "plated" in lubrication):
+        said = "plated" if plated_by_mark or lubrication else "12.9, and nobody says whether they are plated"
+        return Judgement(
+            "watch", f"The hardest class may break by itself once it is plated. These are {said}: {', '.join(hard)}.",
+            "Class 12.9 black and oiled, or class 10.9.",
         )  # fmt: skip
     return Judgement("good", f"Grade 5, class 8.8 or better: {', '.join(entered)}.")
 

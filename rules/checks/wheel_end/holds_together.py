@@ -29,15 +29,19 @@ def hub_holds_together(
     held_together_by: HeldTogetherBy,
     stub_shaft_fitted: bool | None,
     stub_shaft_torque: NewtonMetre | None,
+    shoulder_diameter: Mm | None,
+    shoulder_length: Mm | None,
     snout_diameter: Mm | None,
     limits: AtLeast,
 ) -> Judgement:
     """A hub that a clamped shaft holds together comes apart without one, and takes the wheel with it."""
-    on_snout, shaft = turns_on_a_snout(held_together_by), stub_shaft_fitted or stub_shaft_torque is not None
+    on_snout = turns_on_a_snout(held_together_by)
+    measured = (stub_shaft_torque, shoulder_diameter, shoulder_length)
+    shaft = stub_shaft_fitted or any(entry is not None for entry in measured)
     if on_snout and shaft:
         return Judgement(
             "watch",
-            "The hub is said to turn on a fixed snout, and a stub shaft and its nut are entered with it.",
+            "The hub is said to turn on a fixed snout, and a stub shaft is entered with it.",
             "Where a shaft turns with the wheel there is no fixed snout. Take out what this hub does not have.",
         )
     if on_snout:
@@ -56,7 +60,7 @@ def hub_holds_together(
     if held_together_by == "itself" and shaft:
         return Judgement(
             "watch",
-            "The hub is said to hold itself together, and a stub shaft and its nut are entered with it.",
+            "The hub is said to hold itself together, and a stub shaft is entered with it.",
             "Shake a bare one: if it comes apart it is the shaft that holds it. Else take the shaft's entries out.",
         )
     if held_together_by == "itself":

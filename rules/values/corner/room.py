@@ -8,6 +8,7 @@ from rules.corner.part import PART, MovesWith, Part
 from rules.corner.placing import Ride
 from rules.corner.room import Moves, Room, rooms
 from rules.graph.declare import Every, Waiting, value
+from rules.measure.units import Mm
 from rules.motion.front_end import FrontEnd
 from rules.motion.linkage import SteeringLinkage
 from rules.motion.points import CannotReach, Hinge, UprightPoints
@@ -66,16 +67,24 @@ def corner_ride(
     ),
 )
 def corner_moves(
-    corner_ride: Ride, envelope: Sweep | None, travel_sweep: Sweep | None, steered_front: FrontEnd | None
+    corner_ride: Ride,
+    envelope: Sweep | None,
+    travel_sweep: Sweep | None,
+    steered_front: FrontEnd | None,
+    hung_front: FrontEnd | None,
+    bump_travel: Mm | None,
+    droop_travel: Mm | None,
 ) -> Moves:
-    """Every position of the corner known so far, and where the front end is at ride height.
+    """Every position of the corner known so far, and where the front end is at ride height; and the travels arms wait for.
 
     >>> upright = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
-    >>> corner_moves(Ride(upright), None, None, None).text
+    >>> corner_moves(Ride(upright), *[None] * 6).text
     'standing still'
     """
     sweep = envelope or travel_sweep or (locks_at_ride(steered_front) if steered_front else Sweep(()))
-    return Moves(corner_ride, sweep)
+    travels = {"arms.bump_travel": bump_travel, "arms.droop_travel": droop_travel}
+    lacks = tuple(name for name, travel in travels.items() if travel is None) if hung_front else ()
+    return Moves(corner_ride, sweep, lacks)
 
 
 @value(
@@ -95,6 +104,8 @@ def corner_room(
 ) -> Room:
     """Every pair of parts too near each other, among all parts known so far; once rim, rotor, hub and caliper are.
 
+    Arms that wait for their travel were not moved, and nothing is good of a corner that moves and was not.
+
     A ball that turns with the wheel, 1 mm from one that does not:
 
     >>> from rules.solids.shapes import Ball
@@ -106,7 +117,7 @@ def corner_room(
     """
     found = rooms(every_part, corner_moves)
     near = sorted((pair for pair in found if pair.verdict != "good"), key=lambda pair: pair.gap or 0.0)
-    return Room(tuple(near), len(found), waiting_parts)
+    return Room(tuple(near), len(found), (*waiting_parts, *corner_moves.lacks))
 
 
 @value(

@@ -7,7 +7,8 @@ from rules.graph.declare import value
 from rules.graph.results import NotJudged, Waits
 from rules.measure.records import NamedTuple
 from rules.measure.units import Mm, Rad
-from rules.motion.points import Hinge
+from rules.measure.vectors import Vector, plus, times
+from rules.motion.points import Hinge, UprightPoints
 from rules.sheet.arms import ArmPivots
 from rules.sheet.pivots import SpringOn
 from rules.sheet.steering import TieRodEnd
@@ -137,6 +138,47 @@ def _run(outer_offset: float, inner_from_centre: float, track: float) -> float:
 
 
 ARMS = ({"which": "lower"}, {"which": "upper"})
+
+
+@value(
+    "links",
+    formula="height of the tie-rod end + what the tie rod may rise to its inner end, from level to the steeper arm",
+    source=sources.GEOMETRY.saying(
+        "with no bump steer tie rod and both arms, seen from the front, aim at one point: its slope lies between theirs"
+    ),
+)
+def inner_height_as_arms(
+    inner_height: Mm,
+    tie_rod_end_height: Mm,
+    tie_rod_end_offset: Mm,
+    inner_from_centre: Mm | None,
+    track: Mm,
+    lower_hinge: Hinge | None,
+    upper_hinge: Hinge | None,
+    upright_points: UprightPoints | None,
+) -> Mm:
+    """The height of the tie rod's inner end nearest to its own at which the rod lies level, or as an arm does, or between, mm.
+
+    Arms that rise 30 mm in 300 to their inner pivots, and a tie rod as long: 20 mm up is as it is, 40 mm is 10 too high.
+
+    >>> upright = UprightPoints((0.0, -100.0, 300.0), (0.0, -100.0, 500.0), (0.0, 0.0, 400.0))
+    >>> lower, upper = (Hinge((100.0, -400.0, height), (-100.0, -400.0, height)) for height in (330.0, 530.0))
+    >>> [inner_height_as_arms(350.0 + up, 350.0, -100.0, 400.0, 1600.0, lower, upper, upright) for up in (20.0, 40.0, -5.0)]
+    [370.0, 380.0, 350.0]
+    """
+    rises = [0.0]
+    if inner_from_centre is not None and upright_points is not None:
+        run = track / 2 + tie_rod_end_offset - inner_from_centre
+        arms = ((lower_hinge, upright_points.lower), (upper_hinge, upright_points.upper))
+        rises += [run * _rise(hinge, outer) for hinge, outer in arms if hinge is not None]
+    return tie_rod_end_height + min(max(inner_height - tie_rod_end_height, min(rises)), max(rises))
+
+
+def _rise(hinge: Hinge, outer: Vector) -> float:
+    """How far an arm rises for each mm from its outer joint inboard to the middle of its inner pivots; 0 for one of no length."""
+    _, across, height = times(0.5, plus(hinge.front, hinge.rear))
+    run = outer[1] - across
+    return (height - outer[2]) / run if run > 0 else 0.0
 
 
 @value(

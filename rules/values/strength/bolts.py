@@ -9,6 +9,7 @@ from math import hypot
 from rules.graph.declare import value
 from rules.graph.results import Estimate, NotJudged, OutsideRange
 from rules.measure.marks import BoltCircle, Thread
+from rules.measure.patterns import Pattern
 from rules.measure.units import Mm, MPa, NewtonMetre, Ratio
 from rules.sheet.bolts import ScrewedInto
 from rules.strength.bolts import (
@@ -61,6 +62,10 @@ _LINES: dict[str, BoltGrade] = {
 }  # fmt: skip
 
 
+DOUBT = Pattern(r"\?|\b(?:unmarked|no mark|not|unknown|looks?|like|maybe|may be|perhaps|probably|guess\w*|think)\b")
+"""Words beside a class that say it was not read off the head. A bolt without a mark counts as the softest sold."""
+
+
 def read_grade(mark: str) -> BoltGrade:
     """One of GRADES from what was written off a bolt's head. Raises OutsideRange where it says none of them.
 
@@ -68,8 +73,9 @@ def read_grade(mark: str) -> BoltGrade:
     ('grade 8', 'grade 8', '10.9', 'grade 5')
     """
     words = mark.strip().lower().replace(",", ".")
-    if match := re.search(r"\b(8\.8|10\.9|12\.9)\b", words):
-        return _CLASSES[match[1]]
+    classes = set(re.findall(r"\b(?:8\.8|10\.9|12\.9)\b", words))
+    if len(classes) == 1 and not DOUBT.search(words):
+        return _CLASSES[classes.pop()]
     if match := re.search(r"\b(three|five|six|[356])\s+(?:radial\s+)?lines?\b", words):
         return _LINES[match[1]]
     if match := re.fullmatch(r"(?:sae\s*)?(?:grade|gr\.?|g)?\s*([2578])", words):

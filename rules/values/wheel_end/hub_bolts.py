@@ -110,3 +110,13 @@ def _one_by_one(entered: ClockPlaces, count: int, circle: float | None) -> BoltP
         radius = (circle or 0.0) / 2 if place.radius is None else place.radius
         placed.append((radius * sin(place.turn), radius * cos(place.turn)))
     return BoltPlaces(tuple(placed), in_a_circle=True)
+
+
+@value("bolts", formula="2 x from the wheel centre to the nearest hub bolt", source=sources.GEOMETRY)
+def hub_bolts_nearest_circle(hub_bolts_stand: BoltPlaces) -> Mm:
+    """Diameter of the circle about the wheel's axis through the nearest hub bolt, mm.
+
+    >>> hub_bolts_nearest_circle(BoltPlaces(((30.0, 40.0), (-30.0, 40.0))))
+    100.0
+    """
+    return 2 * hub_bolts_stand.from_spindle

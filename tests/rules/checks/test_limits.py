@@ -155,7 +155,7 @@ upper-weld-filler: thick 19.05; thin 3.048; heavy 6
 lower-weld-filler: thick 19.05; thin 3.048; heavy 6
 steering-arm-weld-filler: thick 19.05; thin 3.048; heavy 6
 caliper-bracket-weld-filler: thick 19.05; thin 3.048; heavy 6
-bolt-grade: sae 5; iso 8.8
+bolt-grade: sae 5; iso 8.8; hardest 12.9
 what-gives-first: tie 0.1
 wheel-studs-size: thinnest 9.4
 hub-bolts-size: thinnest 9.4

@@ -162,6 +162,21 @@ def test_it_waits_for_rim_rotor_hub_and_caliper(of_room: Callable[[Changes], lis
     assert (found.verdict, found.waits_for) == ("waiting", ("rotor.diameter",))
 
 
+def test_arms_without_their_travel_leave_no_good_corner(
+    of_room: Callable[[Changes], list[Finding]], judged: Callable[[Changes], Judged], moving: dict[str, object]
+) -> None:
+    """What was found at ride height stays found; what only travel would show is asked for by name."""
+    (whole,) = of_room(moving)
+    assert whole.verdict == "good"
+    for left_out in (("arms.bump_travel",), ("arms.droop_travel",), ("arms.bump_travel", "arms.droop_travel")):
+        without = {**moving, **dict.fromkeys(left_out)}
+        (found,) = of_room(without)
+        assert (found.verdict, found.waits_for) == ("waiting", left_out)
+        assert room_table(judged(without)).lacks == left_out
+    near = of_room({**moving, "arms.bump_travel": None, "spring.shock_diameter": "200 mm"})
+    assert near[0].verdict == "stop"
+
+
 def test_a_shock_that_stands_in_the_tyre_is_found_in_travel(
     of_room: Callable[[Changes], list[Finding]], moving: dict[str, object]
 ) -> None:

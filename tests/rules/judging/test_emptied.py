@@ -102,3 +102,23 @@ def test_no_single_answer_left_out_makes_room_quiet(name: str) -> None:
         if verdict in QUIET and check in heard
     }
     assert silenced - BEGINS.keys() == set()
+
+
+MOVES = ("arms", "steering", "joint_angles", "spring")
+
+
+@pytest.mark.parametrize("name", ["wrong_travel_of_another_car", "wrong_longer_shocks"])
+def test_one_answer_of_what_moves_left_out_silences_nothing(name: str) -> None:
+    """With all that is heavy: room over travel and lock too. `test_scope.py` leaves out each answer of all steps, light."""
+    whole = judged_sample(name)
+    heard = spoke(whole)
+    silenced = set()
+    for left_out in whole.sheet.answers:
+        if left_out.partition(".")[0] not in MOVES:
+            continue
+        rest = without(whole.sheet, left_out)
+        judged = judge(rest, before=whole, leaving=not_below(frozenset(heard)), advice=False)
+        for check, verdict in worst_of(judged).items():
+            if check in heard and verdict in ("good", "does not apply") and (left_out, check) not in BEGINS:
+                silenced.add((left_out, check))
+    assert silenced == set()

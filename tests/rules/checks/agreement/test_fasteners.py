@@ -78,6 +78,11 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     # A gauge read on the next blade: M12 is sold with 1.75, 1.5 and 1.25 mm, 1/2 in with 13 and 20 threads an inch.
     (NEWT, {"hub.stud_thread": "12 x 1 mm"}, "wheel-stud-thread-sold", "watch"),
     (NEWT, {"hub.stud_thread": "12 x 1.25 mm"}, "wheel-stud-thread-sold", "good"),
+    (NEWT, {"hub.stud_thread": "12 x 1.75 mm"}, "wheel-stud-thread-sold", "watch"),  # bolts have it, wheel nuts do not
+    (NEWT, {"hub.stud_thread": "1/2-13"}, "wheel-stud-thread-sold", "watch"),
+    (NEWT, {"hub.stud_thread": "1/2-20"}, "wheel-stud-thread-sold", "good"),
+    (NEWT, {"hub.stud_thread": "14 x 2 mm"}, "wheel-stud-thread-sold", "good"),  # some half-ton trucks
+    (NEWT, {"hub.stud_thread": "13 x 1.5 mm"}, "wheel-stud-thread-sold", "watch"),
     (WREN, {"hub.mount_bolt_thread": "1/2-18"}, "hub-bolt-thread-sold", "watch"),
     (WREN, {"hub.mount_bolt_thread": "1/2-13"}, "hub-bolt-thread-sold", "good"),
     (SCREE, {"bolts.upper_thread": "18 x 1 mm"}, "upper-pivot-thread-sold", "watch"),

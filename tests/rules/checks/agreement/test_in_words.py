@@ -19,19 +19,51 @@ from tests.support.declared import the_check
 def test_a_condition_that_names_another_metal_than_the_one_chosen_is_told(
     metal: str, condition: str, verdict: str
 ) -> None:
-    assert the_check("condition-names-metal")(metal, condition).verdict == verdict
+    assert the_check("condition-names-metal")(metal, condition, frozenset()).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("metal", "condition"),
+    [
+        ("mild steel plate", "12L14 cold drawn"), ("mild steel plate", "11SMnPb30"), ("mild steel plate", "EN1A leaded"),
+        ("mild steel plate", "EN8 normalised"), ("mild steel plate", "C45"), ("mild steel plate", "1095 annealed"),
+        ("mild steel plate", "080M40"), ("mild steel plate", "leaf spring, annealed"), ("mild steel plate", "AR450"),
+        ("mild steel plate", "S690QL"), ("mild steel plate", "titanium"), ("4130", "brass, annealed"),
+        ("mild steel plate", "hot rolled, grade unknown"), ("4130", "4130, no certificate"), ("mild steel plate", "scrap"),
+    ],
+)  # fmt: skip
+def test_a_steel_that_is_not_welded_so_is_told_whatever_is_confirmed(metal: str, condition: str) -> None:
+    """Free-cutting steel holds sulphur or lead and cracks hot; above about 0.35 % carbon steel hardens and cracks cold."""
+    found = the_check("condition-names-metal")(metal, condition, frozenset({"plate.condition"}))
+    assert found.verdict == "watch" and not found.asks_about
+
+
+@pytest.mark.parametrize("condition", ["D2", "rusty", "Grade 7 of the yard", "{odd}"])
+def test_a_condition_that_names_nothing_known_is_asked_about_once(condition: str) -> None:
+    asked = the_check("condition-names-metal")("mild steel plate", condition, frozenset())
+    assert (asked.verdict, asked.asks_about) == ("watch", "plate.condition")
+    said = the_check("condition-names-metal")("mild steel plate", condition, frozenset({"plate.condition"}))
+    assert (said.verdict, said.asks_about) == ("good", "")
+
+
+@pytest.mark.parametrize(
+    "condition",
+    ["A572 grade 50", "S275JR+AR", "St 52-3", "1018", "1020 hot rolled", "low-carbon", "070M20", "300W", "EN 3"],
+)
+def test_plate_that_is_sold_for_welding_is_asked_nothing(condition: str) -> None:
+    assert the_check("condition-names-metal")("mild steel plate", condition, frozenset()).verdict == "good"
 
 
 def test_without_the_metal_chosen_its_condition_is_not_judged() -> None:
     with pytest.raises(NotJudged) as why:
-        the_check("condition-names-metal")(None, "A36")
+        the_check("condition-names-metal")(None, "A36", frozenset())
     assert why.value.fields == ("plate.metal",)
 
 
 @pytest.mark.parametrize(("metal", "condition"), [("other", "6061-T6"), ("4130", None)])
 def test_without_both_there_is_nothing_to_compare(metal: str | None, condition: str | None) -> None:
     with pytest.raises(DoesNotApply):
-        the_check("condition-names-metal")(metal, condition)
+        the_check("condition-names-metal")(metal, condition, frozenset())
 
 
 @pytest.mark.parametrize(
@@ -40,6 +72,8 @@ def test_without_both_there_is_nothing_to_compare(metal: str | None, condition: 
         ("Arm to the channel", "plate, bar or tube", "good"), ("lugs that set the castor", "plate, bar or tube", "good"),
         ("Arm to the cast knuckle", "plate, bar or tube", "watch"), ("forged eye to plate", None, "watch"),
         ("Lug to lug, not cast", "plate, bar or tube", "good"),
+        ("Lugs of 4140", "plate, bar or tube", "watch"), ("Lug from a leaf spring", "plate, bar or tube", "watch"),
+        ("The donor's arm, cut off", "plate, bar or tube", "watch"),
     ],
 )  # fmt: skip
 def test_a_casting_named_among_the_parts_of_a_weld_is_told(parts: str, made_from: str | None, verdict: str) -> None:
@@ -62,8 +96,25 @@ def test_of_a_part_entered_as_cast_its_own_check_speaks() -> None:
     ],
 )  # fmt: skip
 def test_filler_and_gas_of_another_process_are_told(process: str, filler: str, verdict: str) -> None:
-    assert the_check("filler-and-gas-suit-process")(process, "mild steel plate", filler).verdict == verdict
+    assert the_check("filler-and-gas-suit-process")(process, "mild steel plate", filler, frozenset()).verdict == verdict
+
+
+@pytest.mark.parametrize("filler", ["coat hanger", "silicon bronze, argon", "the grey reel"])
+def test_a_filler_of_no_known_class_is_asked_about_once(filler: str) -> None:
+    asked = the_check("filler-and-gas-suit-process")("tig", "mild steel plate", filler, frozenset())
+    assert (asked.verdict, asked.asks_about) == ("watch", "plate.filler")
+    said = the_check("filler-and-gas-suit-process")("tig", "mild steel plate", filler, frozenset({"plate.filler"}))
+    assert said.verdict == "good"
+
+
+@pytest.mark.parametrize(
+    ("process", "filler"),
+    [("mig", "G3Si1 1.0 mm, M21"), ("mig", "G 42 4 M21 3Si1"), ("mig", "SG2, argon with 18 % CO2"), ("mig", "A18, 5 % CO2"),
+     ("stick", "E 42 4 B 32 H5"), ("tig", "4130 rod, argon"), ("mig", "70S-6, argon with 15 % CO2")],
+)  # fmt: skip
+def test_fillers_as_packets_name_them_are_asked_nothing(process: str, filler: str) -> None:
+    assert the_check("filler-and-gas-suit-process")(process, "mild steel plate", filler, frozenset()).verdict == "good"
 
 
 def test_argon_alone_is_aluminiums_own_gas() -> None:
-    assert the_check("filler-and-gas-suit-process")("mig", "other", "ER5356, pure argon").verdict == "good"
+    assert the_check("filler-and-gas-suit-process")("mig", "other", "ER5356, pure argon", frozenset()).verdict == "good"

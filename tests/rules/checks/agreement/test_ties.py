@@ -152,7 +152,7 @@ lower-end-and-width: 100 | 45 89 | 44 10 90 100 | 9 101
 hole-above-on-plate: 100 | 40 79 | 39 5 80 100 | 4 101
 hole-above-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
 hole-below-and-width: 100 | 15 29 | 14 2 30 80 | 1 81
-bore-inside-hub-bolts: 100 | 50 98 | 49 99 |
+bore-inside-hub-bolts: 100 | 41 81 | 40 82 |
 shock-rises: 100 | 180 350 | 179 351 |
 shock-across: 100 | 56 107 | 55 108 |
 upper-weld-and-lug-width: 100 | 60 100 | 59 10 101 105 | 9 106

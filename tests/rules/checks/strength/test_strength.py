@@ -378,7 +378,20 @@ def test_the_limits_of_edge_distance(which: str, diameter: float, edge: float, v
      (("8.8", "8.8", "8.8", "grade 2", "8.8"), "stop"), ((None, None, None, "grade 2", None), "stop")],
 )  # fmt: skip
 def test_the_limit_of_grade(grades: tuple[Any, ...], verdict: str) -> None:
-    assert trade().checks["bolt-grade"].function(*grades).verdict == verdict
+    assert trade().checks["bolt-grade"].function(*grades, "oiled").verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("upper", "hub", "on_threads", "verdict"),
+    [("12.9", "8.8", "oiled", "good"), ("12.9", "8.8", "black and dry", "good"), ("12.9", "8.8", "zinc plated", "watch"),
+     ("12.9", "8.8", "cadmium plated", "watch"), ("12.9", "8.8", None, "watch"), ("10.9", "10.9", "zinc plated", "good"),
+     ("10.9", "12.9 zinc plated", "oiled", "watch"), (None, "12.9, zinc plated", None, "watch"),
+     ("10.9", "12.9", "oiled", "good"), ("12.9", "grade 2", "zinc plated", "stop")],
+)  # fmt: skip
+def test_the_hardest_class_is_not_plated(upper: str | None, hub: str, on_threads: str | None, verdict: str) -> None:
+    """12.9 is 385 HV at the least (ISO 898-1, from memory), and from 390 HV up a plated bolt may crack of hydrogen (ISO 4042)."""
+    judgement = trade().checks["bolt-grade"].function(upper, None, None, None, hub, on_threads)
+    assert judgement.verdict == verdict
 
 
 def test_the_torque_is_given_in_the_sheets_units(judged: JudgedWith) -> None:

@@ -65,8 +65,8 @@ SNOUT: dict[str, object] = {"hub.held_together_by": "the nut of a fixed snout"}
     ("changed", "said"),
     [
         (SNOUT, "its nut alone"),
-        ({**SNOUT, "hub.stub_shaft_fitted": True}, "a stub shaft and its nut are entered with it"),
-        ({**SNOUT, "hub.stub_shaft_torque": "30 N m"}, "a stub shaft and its nut are entered with it"),
+        ({**SNOUT, "hub.stub_shaft_fitted": True}, "a stub shaft is entered with it"),
+        ({**SNOUT, "hub.stub_shaft_torque": "30 N m"}, "a stub shaft is entered with it"),
         ({"upright.snout_diameter": "45 mm", "upright.snout_yield": "500 MPa"}, "a fixed snout is entered with it"),
     ],
 )
@@ -75,6 +75,14 @@ def test_a_hub_on_a_snout_is_held_by_its_nut_and_by_no_shaft(
 ) -> None:
     found = finding("hub-holds-together", changed)
     assert found.verdict == "watch" and said in found.text
+
+
+@pytest.mark.parametrize("measured", ["hub.shoulder_diameter", "hub.shoulder_length", "hub.stub_shaft_torque"])
+def test_a_hub_that_holds_itself_has_no_stub_shaft_to_measure(measured: str, finding: FindingWith) -> None:
+    """Either it is the shaft that holds it, or there is nothing there to put a vernier across."""
+    entry = "250 N m" if measured.endswith("torque") else "40 mm"
+    found = finding("hub-holds-together", {measured: entry})
+    assert found.verdict == "watch" and "a stub shaft is entered with it" in found.text
 
 
 def test_a_snout_that_the_hub_turns_on_is_not_judged_until_it_is_entered(finding: FindingWith) -> None:

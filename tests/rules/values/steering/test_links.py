@@ -172,3 +172,30 @@ def test_from_the_front_alone_the_hinge_runs_straight_ahead(judged: JudgedWith) 
 def test_a_tie_rod_that_points_outboard_has_no_slope(judged: JudgedWith, moving: dict[str, object]) -> None:
     worked = judged({**moving, "steering.inner_from_centre": "700 mm"}).worked
     assert "does not lie inboard of its outer end" in worked.not_judged["tie_rod_slope_at_ride"]
+
+
+HEIGHTS = {
+    "arms.lower_front_height": 285, "arms.lower_rear_height": 285, "arms.upper_front_height": 512,
+    "arms.upper_rear_height": 512, "steering.inner_height": 358,
+}  # fmt: skip
+
+
+def test_a_tie_rod_may_slope_as_its_arms_do(judged: JudgedWith, moving: dict[str, object]) -> None:
+    """Common practice, no source: cars with long travel stand with arms and tie rod falling outward.
+
+    Tie-rod end: 400 - 40 = 360 up; 144 mm inboard of the hub's face, which a hat of 6 puts 4 outboard of the tyre's plane, so
+    800 + 4 - 144 = 660 from the middle, and its inner end 301: a run of 359. Lower inner pivots at 285 + 40 = 325; the lower
+    joint is 400 - 125 = 275 up and, with 25 of ground offset and 10 deg, 25 + 275 tan 10 = 73.49 inboard of the tyre's plane,
+    so 726.51 - 300 = 426.51 of run for 50 of rise. The upper arm rises less; so 359 x 50 / 426.51 = 42.09 bounds it.
+    """
+    raised = {**moving, **{name: f"{height + 40} mm" for name, height in HEIGHTS.items()}}
+    known = judged({**raised, "steering.inner_height": "450 mm"}).worked.known
+    assert known["inner_height_as_arms"] == pytest.approx(360 + 42.09, abs=0.01)
+
+    def verdict(changes: dict[str, object]) -> str:
+        return next(found.verdict for found in judged(changes).findings if found.check == "tie-rod-level")
+
+    assert verdict(raised) == "good"  # 398: between level and the arms
+    assert verdict({**moving, "steering.inner_height": "398 mm"}) == "watch"  # 358 and 40 more, the arms as they were
+    assert verdict({**raised, "steering.inner_height": "414 mm"}) == "watch"  # 11.9 past the arms
+    assert verdict({**raised, "arms.lower_front_height": None, "arms.upper_front_height": None}) == "watch"  # no arms

@@ -455,13 +455,18 @@ def test_threads_of_the_hub_bolts_need_the_larger_of_formula_and_rule_of_thumb()
 @pytest.mark.parametrize(
     "mark, grade",
     [("8.8", "8.8"), ("class 10.9", "10.9"), ("Grade 5", "grade 5"), ("gr. 8", "grade 8"), ("three radial lines", "grade 5"),
-     ("6 lines", "grade 8"), ("SAE grade 2", "grade 2"), ("12,9", "12.9")],
+     ("6 lines", "grade 8"), ("SAE grade 2", "grade 2"), ("12,9", "12.9"), ("10.9 zinc plated", "10.9"),
+     ("8.8, all four 8.8", "8.8")],
 )  # fmt: skip
 def test_marks_on_bolt_heads(mark: str, grade: str) -> None:
     assert read_grade(mark) == grade
 
 
-@pytest.mark.parametrize("mark", ["none", "strong", "4.6", "18.8", "grade 9", "a2-70"])
+@pytest.mark.parametrize(
+    "mark",
+    ["none", "strong", "4.6", "18.8", "grade 9", "a2-70", "10.9 or 8.8", "looks like 10.9", "unmarked, sold as 12.9", "10.9?",
+     "not 8.8"],
+)  # fmt: skip
 def test_a_mark_that_says_no_known_grade_is_refused(mark: str) -> None:
     with pytest.raises(OutsideRange, match="no grade known"):
         read_grade(mark)

@@ -116,3 +116,16 @@ def test_an_uneven_bolt_moves_hole_and_part() -> None:
     assert judged.worked.known["hub_bolt_spacing"] == pytest.approx(70 * sqrt(2))
     assert judged.worked.known["hub_bolt_edge_distance"] == pytest.approx(25)
     assert judged.worked.known["metal_between_holes"] == pytest.approx(50 - 12.5 / 2 - 66 / 2)
+
+
+@pytest.mark.parametrize(("bore", "verdict"), [("108 mm", "good"), ("64 mm", "watch"), ("130 mm", "watch")])
+def test_a_bore_lies_inside_the_bolts_and_not_inside_their_height_alone(bore: str, verdict: str) -> None:
+    """Four bolts 124 x 100 mm: the circle through them is 2 x sqrt(62^2 + 50^2) = 159.3 across; 0.41 to 0.81 of that is usual.
+
+    A bore of 108 leaves 79.6 - 54 - 7 = 18.6 of metal to a hole of 14, and is larger than the bolts are apart up and down.
+    """
+    bolts = {"hub.mount_bolts": 4, "hub.mount_width": "124 mm", "hub.mount_height": "100 mm"}
+    apart = {"hub.mount_circle": None, "hub.mount_places": None, "hub.mount_turned": None}
+    judged = changed({**PLATE, **bolts, **apart, "plate.bore": bore})
+    assert judged.worked.known["hub_bolts_nearest_circle"] == pytest.approx(159.3, abs=0.05)
+    assert next(one.verdict for one in judged.findings if one.check == "bore-inside-hub-bolts") == verdict
