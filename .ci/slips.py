@@ -8,9 +8,9 @@ python .ci/slips.py --json             the same as data
 
 Every answer is slipped, one slip at a time, and the sheet is read and judged: a figure in every way of FACTORS and MASSES and to
 its neighbour's, a choice or a mark as `other_words.py` says, a place on the clock to the opposite one. A slip is caught when
-the entry is refused, when the program asks about it (an answer to confirm, or one that it now lacks), or when some verdict gets worse. What is left is
-silent. It is marked dangerous where a check with a stop takes the answer itself, or a value it moves by more than a hundredth.
-Silent slips that are accepted stand with their reason in `.ci/slips_accepted.toml`.
+the entry is refused, when the program asks about it (an answer to confirm, or one that is now missing), or when some verdict
+gets worse. What is left is silent. It is marked dangerous where a check with a stop takes the answer itself, or a value it moves
+by more than a hundredth. Silent slips that are accepted stand with their reason in `.ci/slips_accepted.toml`.
 """
 
 import argparse

@@ -7,8 +7,10 @@ from rules.checks.strength.parts import SHOWN, WATCH, Holds, one_line
 from rules.graph.asking import given, need
 from rules.graph.bands import Limits
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement
+from rules.graph.results import DoesNotApply, Judgement, NotJudged
 from rules.measure.closeness import more_than, reaches
+from rules.measure.units import Mm
+from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
 from rules.strength.weakest import TIE, tied
@@ -30,6 +32,11 @@ READING = 5.0
 """°C that a crayon, or 300 °F in place of 150 °C, is short of it."""
 NO_PREHEAT = 400.0
 """°C: no steel is warmed so far for welding; it is a slip, or a heat treatment. Common practice, no source."""
+SHOP = 20.0
+"""°C: what no preheat stands for."""
+LEAST_WITH_HYDROGEN = 66.0
+"""°C, 150 °F: the least a structural code wants for mild steel over THICK_MILD where the electrode is not low in hydrogen (AWS
+D1.1, from memory)."""
 _TEMPERATURE = re.compile(
     r"(\d{1,4})(?:\s*(?:to|and|[-–])\s*(\d{1,4}))?\s*(?:°|deg(?:rees)?\b)?\s*([fc])\b", re.IGNORECASE
 )
@@ -188,7 +195,8 @@ def _hits(number: float) -> str:
     good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
     watch="sources differ, or nobody publishes for this metal or filler",
     stop="chromoly with a cellulose electrode or with rod of its own kind, or over {heavy} with less preheat than any "
-    "source asks; a filler the process cannot use; more preheat than any weld is given",
+    "source asks; mild steel over {thick} with a cellulose electrode and less preheat than a structural code asks; a filler the "
+    "process cannot use; more preheat than any weld is given",
     source=sources.COMMON_PRACTICE.saying(
         "a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums; they differ"
     ),
@@ -215,6 +223,14 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
     thick = _thicker(weld)
     if more_than(thick, THICK_MILD):
         need(weld, "preheat")
+        hydrogen = not ELECTRODES[filler].low_hydrogen
+        if hydrogen and temperature is not None and temperature[1] < LEAST_WITH_HYDROGEN - READING:
+            text = (
+                f"Mild steel of {{thick}} is to be welded with {filler.upper()}, which puts hydrogen into it, and with less heat "
+                "than the [150 °F | 66 °C] that a structural code asks (from memory): it cracks beside the weld, and a day later."
+            )
+            change = "A wire or electrode low in hydrogen, or the preheat of its maker, measured with a crayon."
+            return Judgement("stop", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
         text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
         change = "Ask the filler maker for the preheat and write it down."
         return Judgement("watch", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
@@ -222,11 +238,54 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
     return Judgement("good", f"{text} {_preheat_written(weld)}")
 
 
+@check(
+    "plate-preheat",
+    step="plate",
+    title="Preheat of the plate in words",
+    limits=Limits(other={"heavy": (HEAVY_CHROMOLY, "mm"), "thick": (THICK_MILD, "mm")}),
+    good="no more than any weld is given, no less than any source asks",
+    watch="none on mild steel over {thick}",
+    stop="more than any weld is given; of chromoly over {heavy} less than any source asks",
+    source=sources.COMMON_PRACTICE.saying(
+        "no steel is warmed so far for welding; what the sources ask of 4130 and of thick mild steel is said at each weld"
+    ),
+)
+def plate_preheat(
+    plate_preheat: str | None, plate_metal: PlateMetal | None, plate_thickness: Mm | None, limits: Limits
+) -> Judgement:
+    """The preheat that the welder reads for the whole upright, where it names a temperature."""
+    temperature = preheat_in_words(plate_preheat or "")
+    if temperature is None or plate_preheat is None:
+        raise DoesNotApply("no temperature is written for the plate")
+    written = _as_written(plate_preheat)
+    if temperature[0] > NO_PREHEAT:
+        change = "Put right the figure, or its unit: what the filler maker says for this metal."
+        return Judgement("stop", f"No weld is warmed so far beforehand. {written}", change)
+    if plate_metal is None or plate_thickness is None:
+        bounds = {"plate.metal": plate_metal, "plate.thickness": plate_thickness}
+        left = [name for name, answer in bounds.items() if answer is None]
+        raise NotJudged("the plate's metal and thickness are not both entered", *left)
+    heavy, thick = (more_than(plate_thickness, limits.other[name][0]) for name in ("heavy", "thick"))
+    if plate_metal == "mild steel plate" and thick and temperature[1] <= SHOP:
+        text = (
+            f"Mild steel this thick, {{plate_thickness}}, chills the weld: a structural code wants it warmed. {written}"
+        )
+        return Judgement("watch", text, "Ask the filler maker for the preheat and write it down.")
+    if plate_metal == "4130" and heavy and temperature[1] < LEAST_HEAVY - READING:
+        text = f"4130 of {{plate_thickness}} with less heat in it than any source asks, [300 °F | 150 °C]. {written}"
+        return Judgement("stop", text, "Preheat by the filler maker's data, measured with a crayon.")
+    return Judgement("good", f"No more heat, and no less, than welds of such plate are given. {written}")
+
+
 def _preheat_written(weld: WeldQuestions) -> str:
     """What the sheet says of preheat, or that it says nothing."""
     preheat = given(weld, "preheat")
     if not preheat:
         return "No preheat is written down: the welder is told to follow the filler maker."
+    return _as_written(preheat)
+
+
+def _as_written(preheat: str) -> str:
     return f"You wrote: “{preheat.replace('{', '(').replace('}', ')').replace('|', '/')}”."
 
 
@@ -240,7 +299,7 @@ def preheat_in_words(text: str) -> tuple[float, float] | None:
     for low, high, scale in _TEMPERATURE.findall(text):
         found += [float(one) if scale in "cC" else round((float(one) - 32) / 1.8, 1) for one in (low, high) if one]
     if not found and _NO_HEAT.match(text):
-        found = [20.0]
+        found = [SHOP]
     return (min(found), max(found)) if found else None
 
 
