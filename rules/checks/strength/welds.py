@@ -7,10 +7,8 @@ from rules.checks.strength.parts import SHOWN, WATCH, Holds, one_line
 from rules.graph.asking import given, need
 from rules.graph.bands import Limits
 from rules.graph.declare import check
-from rules.graph.results import DoesNotApply, Judgement, NotJudged
+from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches
-from rules.measure.units import Mm
-from rules.sheet.plate import PlateMetal
 from rules.sheet.welds import WELDS, WeldQuestions
 from rules.strength.margin import WeldSafetyFactor
 from rules.strength.weakest import TIE, tied
@@ -238,54 +236,16 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
     return Judgement("good", f"{text} {_preheat_written(weld)}")
 
 
-@check(
-    "plate-preheat",
-    step="plate",
-    title="Preheat of the plate in words",
-    limits=Limits(other={"heavy": (HEAVY_CHROMOLY, "mm"), "thick": (THICK_MILD, "mm")}),
-    good="no more than any weld is given, no less than any source asks",
-    watch="none on mild steel over {thick}",
-    stop="more than any weld is given; of chromoly over {heavy} less than any source asks",
-    source=sources.COMMON_PRACTICE.saying(
-        "no steel is warmed so far for welding; what the sources ask of 4130 and of thick mild steel is said at each weld"
-    ),
-)
-def plate_preheat(
-    plate_preheat: str | None, plate_metal: PlateMetal | None, plate_thickness: Mm | None, limits: Limits
-) -> Judgement:
-    """The preheat that the welder reads for the whole upright, where it names a temperature."""
-    temperature = preheat_in_words(plate_preheat or "")
-    if temperature is None or plate_preheat is None:
-        raise DoesNotApply("no temperature is written for the plate")
-    written = _as_written(plate_preheat)
-    if temperature[0] > NO_PREHEAT:
-        change = "Put right the figure, or its unit: what the filler maker says for this metal."
-        return Judgement("stop", f"No weld is warmed so far beforehand. {written}", change)
-    if plate_metal is None or plate_thickness is None:
-        bounds = {"plate.metal": plate_metal, "plate.thickness": plate_thickness}
-        left = [name for name, answer in bounds.items() if answer is None]
-        raise NotJudged("the plate's metal and thickness are not both entered", *left)
-    heavy, thick = (more_than(plate_thickness, limits.other[name][0]) for name in ("heavy", "thick"))
-    if plate_metal == "mild steel plate" and thick and temperature[1] <= SHOP:
-        text = (
-            f"Mild steel this thick, {{plate_thickness}}, chills the weld: a structural code wants it warmed. {written}"
-        )
-        return Judgement("watch", text, "Ask the filler maker for the preheat and write it down.")
-    if plate_metal == "4130" and heavy and temperature[1] < LEAST_HEAVY - READING:
-        text = f"4130 of {{plate_thickness}} with less heat in it than any source asks, [300 °F | 150 °C]. {written}"
-        return Judgement("stop", text, "Preheat by the filler maker's data, measured with a crayon.")
-    return Judgement("good", f"No more heat, and no less, than welds of such plate are given. {written}")
-
-
 def _preheat_written(weld: WeldQuestions) -> str:
     """What the sheet says of preheat, or that it says nothing."""
     preheat = given(weld, "preheat")
     if not preheat:
         return "No preheat is written down: the welder is told to follow the filler maker."
-    return _as_written(preheat)
+    return as_written(preheat)
 
 
-def _as_written(preheat: str) -> str:
+def as_written(preheat: str) -> str:
+    """What somebody wrote of preheat, quoted."""
     return f"You wrote: “{preheat.replace('{', '(').replace('}', ')').replace('|', '/')}”."
 
 

@@ -32,7 +32,6 @@ from rules.values.strength.welds import (
     caliper_bracket_weld_safety,
     which_weld_safety,
 )
-from tests.support.declared import the_check
 
 FindingWith = Callable[[str, Mapping[str, object]], Finding]
 JudgedWith = Callable[[Mapping[str, object]], Judged]
@@ -443,35 +442,3 @@ def test_electrodes_are_the_class_numbers() -> None:
         "e6010": (60, 48), "e6011": (60, 48), "e7018": (70, 58), "er70s-2": (70, 58), "er70s-6": (70, 58),
         "er80s-d2": (80, 68),
     }  # fmt: skip
-
-
-@pytest.mark.parametrize(
-    ("words", "metal", "thickness", "verdict"),
-    [
-        ("warmed to 600 C", "mild steel plate", 12.0, "stop"),  # no weld is: common practice, no source
-        ("400 C by crayon", "mild steel plate", 12.0, "good"),
-        ("none", "mild steel plate", 12.0, "good"),
-        ("none", "mild steel plate", 19.05, "good"),
-        ("none, welded cold", "mild steel plate", 20.0, "watch"),  # over 3/4 in, as at the welds
-        ("100 F by torch", "mild steel plate", 20.0, "good"),
-        ("none", "4130", 6.1, "stop"),  # every source wants 150 C over 6 mm, less what a crayon reads
-        ("145 C", "4130", 6.1, "good"),
-        ("144 C", "4130", 6.1, "stop"),
-        ("none", "4130", 6.0, "good"),
-        ("none", "other", 30.0, "good"),
-    ],
-)
-def test_the_plates_preheat_is_judged_as_its_welds_is(words: str, metal: str, thickness: float, verdict: str) -> None:
-    found = the_check("plate-preheat")(words, metal, thickness)
-    assert found.verdict == verdict and (verdict == "good" or found.change)
-
-
-def test_of_a_preheat_that_names_no_heat_nothing_is_said() -> None:
-    check = the_check("plate-preheat")
-    for words in (None, "as the filler maker says"):
-        with pytest.raises(DoesNotApply):
-            check(words, "4130", 10.0)
-    assert check("700 C", None, None).verdict == "stop"  # whatever the metal
-    with pytest.raises(NotJudged) as missing:
-        check("100 C", "4130", None)
-    assert missing.value.fields == ("plate.thickness",)
