@@ -3,12 +3,14 @@
 python .ci/slips.py                    every finished sample
 python .ci/slips.py scree_ox_strength  one sample
 python .ci/slips.py my_car.toml        a sheet of your own
+python .ci/slips.py --only choices     choices, yes or no and marks alone; `--only figures` the others
 python .ci/slips.py --json             the same as data
 
-Every numeric answer is slipped in every way of SLIPS, one at a time, and the sheet is read and judged. A slip is caught when
-the entry is refused, when the program asks about it (an answer to confirm), or when some verdict gets worse. What is left is
-silent. It is marked dangerous where a check with a stop takes the answer itself, or a value it moves by more than a hundredth.
-Silent slips that are accepted stand with their reason in `.ci/slips_accepted.toml`.
+Every answer is slipped, one slip at a time, and the sheet is read and judged: a figure in every way of FACTORS and MASSES and to
+its neighbour's, a choice or a mark as `other_words.py` says, a place on the clock to the opposite one. A slip is caught when
+the entry is refused, when the program asks about it (an answer to confirm, or one that is now missing), or when some verdict
+gets worse. What is left is silent. It is marked dangerous where a check with a stop takes the answer itself, or a value it moves
+by more than a hundredth. Silent slips that are accepted stand with their reason in `.ci/slips_accepted.toml`.
 """
 
 import argparse
@@ -18,9 +20,11 @@ from collections.abc import Iterator
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import asdict, dataclass
 from fnmatch import fnmatch
-from math import isclose
+from math import isclose, pi
 from pathlib import Path
 from typing import Any
+
+from other_words import wrong_words
 
 from rules.graph.results import WORST_FIRST
 from rules.judging.judge import Judged, judge
@@ -33,6 +37,8 @@ FINISHED = [name for name in samples() if expected_file(name).parent.name != "ch
 """The samples that are whole and sound."""
 FACTORS = {"x25.4": INCH, "/25.4": 1 / INCH, "x10": 10.0, "/10": 0.1, "x2": 2.0, "/2": 0.5, "sign": -1.0}
 MASSES = {"kg for lb": 1 / POUND, "lb for kg": POUND}
+CLOCK = ("caliper.clock", "hub.mount_turned")
+"""Answers that are a place on the clock."""
 MOVED = 0.01
 """Relative change of a value from which a slip counts as having moved it."""
 CAUGHT = ("refused", "asked about", "verdict worse")
@@ -46,15 +52,18 @@ class Outcome:
     field: str
     slip: str
     was: str
-    entry: str | int
+    entry: str | int | bool
     result: str
     moves: tuple[str, ...] = ()
     reason: str = ""
 
 
-def slipped(name: str, sheet: Any) -> Iterator[tuple[str, str | int]]:
+def slipped(name: str, sheet: Any) -> Iterator[tuple[str, str | int | bool]]:
     """Every wrong entry of one answer: the slip's name and what would be written."""
     asked, answer = FIELDS[name], sheet.answers[name]
+    if not is_figure(name):
+        yield from wrong_words(asked, sheet.typed[name], answer)
+        return
     seen = [float(answer)]
     for slip, number in _wrong_numbers(name, answer, sheet):
         if any(isclose(number, other, rel_tol=1e-6, abs_tol=1e-12) for other in seen):
@@ -67,9 +76,16 @@ def slipped(name: str, sheet: Any) -> Iterator[tuple[str, str | int]]:
             yield slip, _written(number, asked.kind)
 
 
+def is_figure(name: str) -> bool:
+    """Whether an answer is a figure, and no choice or mark."""
+    return FIELDS[name].kind in KINDS or FIELDS[name].kind == "count"
+
+
 def _wrong_numbers(name: str, answer: float, sheet: Any) -> Iterator[tuple[str, float]]:
     for slip, factor in FACTORS.items():
         yield slip, answer * factor
+    if name in CLOCK:
+        yield "opposite", answer - pi if answer > 0 else answer + pi
     if FIELDS[name].kind == "mass":
         for slip, factor in MASSES.items():
             yield slip, answer * factor
@@ -86,19 +102,19 @@ def _written(number: float, kind: str) -> str:
     return f"{number / (0.01 if symbol == '%' else 1.0):.9f} {symbol}".strip()
 
 
-def outcomes(sample: str) -> list[Outcome]:
-    """Every slip of every numeric answer of one sample, in order."""
+def outcomes(sample: str, only: str = "") -> list[Outcome]:
+    """Every slip of every answer of one sample, in order. only: of `figures` or `choices` alone."""
     whole = _document(sample)
     before = judge(read_sheet(whole))
     results = []
     for name in before.sheet.answers:
-        if FIELDS[name].kind not in KINDS and FIELDS[name].kind != "count":
+        if only and is_figure(name) != (only == "figures"):
             continue
         step, key = name.split(".")
         for slip, entry in slipped(name, before.sheet):
             sheet = read_sheet({**whole, step: {**whole[step], key: entry}})
             result, moves = ("refused", ()) if sheet.faults else _told(name, before, sheet)
-            reason = accepted(sample, name, slip) if result == "silent" else ""
+            reason = accepted(sample, name, slip, entry) if result == "silent" else ""
             results.append(Outcome(sample, name, slip, str(whole[step][key]), entry, result, moves, reason))
     return results
 
@@ -118,7 +134,7 @@ def _told(name: str, before: Judged, sheet: Any) -> tuple[str, tuple[str, ...]]:
 
 
 def _result(before: Judged, after: Judged) -> str:
-    if set(after.asks_about) - set(before.asks_about):
+    if set(after.asks_about) - set(before.asks_about) or set(after.missing) - set(before.missing):
         return "asked about"
     was = {finding.key: WORST_FIRST.index(finding.verdict) for finding in reversed(before.findings)}
     told = [finding for finding in after.findings if finding.check not in after.worked.put_off]
@@ -150,14 +166,19 @@ def _differs(value: str, before: Judged, after: Judged) -> bool:
 _ACCEPTED = Path(__file__).with_name("slips_accepted.toml")
 
 
-def accepted(sample: str, field: str, slip: str) -> str:
+def accepted(sample: str, field: str, slip: str, entry: object = "") -> str:
     """Why such a silent slip is accepted; empty where it is not."""
     if not _ACCEPTED.is_file():
         return ""
-    for entry in tomllib.loads(_ACCEPTED.read_text("utf-8")).get("accepted", []):
-        slips = entry.get("slips", ["*"])
-        if fnmatch(field, entry["field"]) and ("*" in slips or slip in slips):
-            return str(entry["why"])
+    for row in tomllib.loads(_ACCEPTED.read_text("utf-8")).get("accepted", []):
+        slips = row.get("slips", ["*"])
+        written = row.get("written", ["*"])
+        if (
+            fnmatch(field, row["field"])
+            and any(fnmatch(slip, one) for one in slips)
+            and any(fnmatch(str(entry), one) for one in written)
+        ):
+            return str(row["why"])
     return ""
 
 
@@ -165,14 +186,16 @@ def main() -> None:
     """Print counts for each sample and in all, then the silent slips."""
     options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     options.add_argument("sample", nargs="*", help="a finished sample or a file; all finished samples by default")
+    options.add_argument("--only", choices=("figures", "choices"), default="")
     options.add_argument("--json", action="store_true")
     asked = options.parse_args()
+    names = asked.sample or FINISHED
     with ProcessPoolExecutor() as cores:
-        results = [outcome for found in cores.map(outcomes, asked.sample or FINISHED) for outcome in found]
+        results = [outcome for found in cores.map(outcomes, names, [asked.only] * len(names)) for outcome in found]
     if asked.json:
         print(json.dumps([asdict(outcome) for outcome in results], indent=1, ensure_ascii=False))
         return
-    for sample in (*(asked.sample or FINISHED), "in all"):
+    for sample in (*names, "in all"):
         own = [outcome for outcome in results if sample in (outcome.sample, "in all")]
         counts = ", ".join(f"{kind} {sum(one.result == kind for one in own)}" for kind in (*CAUGHT, "silent"))
         silent = [one for one in own if one.result == "silent"]

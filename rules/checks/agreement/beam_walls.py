@@ -7,8 +7,9 @@ from rules.graph.results import DoesNotApply, Judgement
 from rules.measure.closeness import more_than, reaches, within
 from rules.measure.units import Mm
 from rules.sheet.confirmed import Confirmed
-from rules.sheet.upright import ArmForm, Beam
+from rules.sheet.upright import ArmForm, Beam, BeamCut
 from rules.sheet.welds import WeldForm
+from rules.tables import sources
 from rules.values.strength.walls import FLAT_WALLED
 
 ALIKE = (0.95, 1.05)
@@ -158,3 +159,21 @@ def arm_off_the_wall(
     if like(beam_wall):
         text += "; but its weld stands on metal of {weld_steering_arm_thickness_two}, as thick as the beam's wall"
     return odd(f"{text}. Nothing then judges a wall under it.", "upright.arm_on_wall", confirmed)
+
+
+@check(
+    "beam-cut-has-face",
+    step="upright",
+    title="Beam and what the bore cuts of it",
+    good="only a box is said to be cut in its face on the plate",
+    watch="a channel is said to be cut there, which is open on that side, and it is not confirmed",
+    source=sources.GEOMETRY,
+)
+def beam_cut_has_face(beam: Beam | None, beam_cut: BeamCut | None, confirmed: Confirmed) -> Judgement:
+    """A channel stands with its open side on the plate: a face that is cut there is a box's, and so may the beam be."""
+    if beam is None or beam_cut is None:
+        raise not_compared("beam and what the bore cuts of it are not both entered", beam_cut, {"upright.beam": beam})
+    if beam != "channel" or beam_cut != "face on the plate":
+        return Judgement("good", f"The beam is a {beam}, and what the bore cuts of it is: {beam_cut}.")
+    text = "The beam is a channel, and its face on the plate is said to be cut by the bore: a channel has none there."
+    return odd(text, "upright.beam_cut", confirmed)

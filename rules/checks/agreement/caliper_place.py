@@ -12,7 +12,7 @@ from rules.measure.said import sided
 from rules.measure.units import Mm, Rad
 from rules.sheet.caliper import CaliperKind, CaliperSide
 from rules.sheet.confirmed import Confirmed
-from rules.sheet.welds import PadsStand
+from rules.sheet.welds import PadsStand, Way
 from rules.tables import sources
 from rules.tables.sources import GEOMETRY
 from rules.values.corner.stand_ins import STANDS
@@ -226,3 +226,47 @@ def caliper_like_its_kind(
         text += ": a sliding one may, and a fixed one with its hose bolt. Confirm whether it slides."
         return Judgement("good", text, asks_about="caliper.kind")
     return Judgement("good", f"{text}.")
+
+
+@check(
+    "caliper-weld-on-bracket",
+    step="weld_caliper_bracket",
+    title="Bracket weld along the bracket",
+    limits=AtMost("mm", 6.0),
+    good="by their levers the runs end within the bracket's width at its root, or up to {good} past it",
+    watch="further past it, and not confirmed",
+    source=sources.GEOMETRY.saying("a bracket with its caliper in the middle of its width"),
+    grade="common practice",
+)
+def weld_on_bracket(
+    weld_caliper_bracket_run: Mm | None,
+    weld_caliper_bracket_runs_lie: Way | None,
+    weld_caliper_bracket_load_ahead: Mm | None,
+    weld_caliper_bracket_load_above: Mm | None,
+    caliper_stands: PadsStand | None,
+    bracket_arm_width: Mm | None,
+    confirmed: Confirmed,
+    limits: AtMost,
+) -> Judgement:
+    """What of a run reaches past the bracket's edge joins nothing. A caliper beside the middle of its bracket is asked about."""
+    beside = caliper_stands in ("ahead", "behind")
+    key = "load_above" if beside else "load_ahead"
+    lever = weld_caliper_bracket_load_above if beside else weld_caliper_bracket_load_ahead
+    weld = {"caliper_stands": caliper_stands, key: lever, "run": weld_caliper_bracket_run,
+            "runs_lie": weld_caliper_bracket_runs_lie}  # fmt: skip
+    if lever is None or weld_caliper_bracket_run is None or bracket_arm_width is None or None in weld.values():
+        bounds = {f"weld_caliper_bracket.{name}": answer for name, answer in weld.items()}
+        why = "the bracket, the run of its weld and its lever are not all entered"
+        raise not_compared(why, lever, bounds | {"upright.bracket_arm_width": bracket_arm_width})
+    if weld_caliper_bracket_runs_lie != ("up and down" if beside else "fore and aft"):
+        raise DoesNotApply("the runs do not lie along the bracket's width")
+    off = abs(lever) + (weld_caliper_bracket_run - bracket_arm_width) / 2
+    text = "The runs are {weld_caliper_bracket_run} long on a bracket of {bracket_arm_width}, and by their lever"
+    if limits.verdict(off) == "good":
+        return Judgement("good", f"{text} they lie on it.")
+    return odd(
+        f"{text} they reach {{off}} past its edge, where there is nothing to join.",
+        f"weld_caliper_bracket.{key}",
+        confirmed,
+        {"off": (off, "mm")},
+    )

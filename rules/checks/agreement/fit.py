@@ -19,7 +19,7 @@ from rules.values.wheel_end.hub_bolts import needs_standing_body
 
 LENGTHS = (
     T("loaded-radius-within-tyre", "Loaded radius and tyre", "tyre.loaded_radius", "design_tyre_diameter",
-      usual=(0.44, 0.5), never=(0.3, 0.505), other_called="the tyre's diameter",
+      usual=(0.44, 0.495), never=(0.3, 0.505), other_called="the tyre's diameter",
       why="a tyre under its load stands lower than half of its diameter, by 1 to 8 % of it"),
     T("loaded-radius-beyond-rim", "Loaded radius and rim", "tyre.loaded_radius", "wheel.diameter",
       usual=(0.6, 1.7), never=(0.5, 3.0), why="below half of it the rim would lie on the ground"),

@@ -4,10 +4,23 @@ import re
 
 from rules.checks.agreement.metals import NOT_SAID
 from rules.checks.agreement.tie import not_compared
+from rules.checks.strength.welds import (
+    HEAVY_CHROMOLY,
+    LEAST_HEAVY,
+    NO_PREHEAT,
+    READING,
+    SHOP,
+    THICK_MILD,
+    as_written,
+    preheat_in_words,
+)
+from rules.graph.bands import Limits
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement
+from rules.measure.closeness import more_than
 from rules.measure.display import in_a_sentence
 from rules.measure.patterns import Pattern
+from rules.measure.units import Mm
 from rules.sheet import FIELDS
 from rules.sheet.confirmed import Confirmed
 from rules.sheet.plate import PlateMetal
@@ -164,3 +177,41 @@ def filler_and_gas_suit_process(
         return Judgement("good", "Filler and gas as written suit the process.")
     text = f"The welds are entered as {weld_process}: {why}."
     return Judgement("watch", text, "Put right process, filler or gas; the welder gets them on paper.")
+
+
+@check(
+    "plate-preheat",
+    step="plate",
+    title="Preheat of the plate in words",
+    limits=Limits(other={"heavy": (HEAVY_CHROMOLY, "mm"), "thick": (THICK_MILD, "mm")}),
+    good="no more than any weld is given, no less than any source asks",
+    watch="none on mild steel over {thick}",
+    stop="more than any weld is given; of chromoly over {heavy} less than any source asks",
+    source=sources.COMMON_PRACTICE.saying(
+        "no steel is warmed so far for welding; what the sources ask of 4130 and of thick mild steel is said at each weld"
+    ),
+)
+def plate_preheat(
+    plate_preheat: str | None, plate_metal: PlateMetal | None, plate_thickness: Mm | None, limits: Limits
+) -> Judgement:
+    """The preheat that the welder reads for the whole upright, where it names a temperature."""
+    temperature = preheat_in_words(plate_preheat or "")
+    if temperature is None or plate_preheat is None:
+        raise DoesNotApply("no temperature is written for the plate")
+    written = as_written(plate_preheat)
+    if temperature[0] > NO_PREHEAT:
+        change = "Put right the figure, or its unit: what the filler maker says for this metal."
+        return Judgement("stop", f"No weld is warmed so far beforehand. {written}", change)
+    if plate_metal is None or plate_thickness is None:
+        bounds = {"plate.metal": plate_metal, "plate.thickness": plate_thickness}
+        raise not_compared("the plate's metal and thickness are not both entered", plate_preheat, bounds)
+    heavy, thick = (more_than(plate_thickness, limits.other[name][0]) for name in ("heavy", "thick"))
+    if plate_metal == "mild steel plate" and thick and temperature[1] <= SHOP:
+        text = (
+            f"Mild steel this thick, {{plate_thickness}}, chills the weld: a structural code wants it warmed. {written}"
+        )
+        return Judgement("watch", text, "Ask the filler maker for the preheat and write it down.")
+    if plate_metal == "4130" and heavy and temperature[1] < LEAST_HEAVY - READING:
+        text = f"4130 of {{plate_thickness}} with less heat in it than any source asks, [300 °F | 150 °C]. {written}"
+        return Judgement("stop", text, "Preheat by the filler maker's data, measured with a crayon.")
+    return Judgement("good", f"No more heat, and no less, than welds of such plate are given. {written}")

@@ -168,3 +168,36 @@ def tyre_for_a_car(smallest: TyreMark, largest: TyreMark) -> Judgement:
             text = f"{' and '.join(marked)}: {letters} {said}"
             return Judgement("stop", text, "A P or LT tyre, or one without letters before its size.")
     return Judgement("good", "Neither size mark is a trailer tyre's or a temporary spare's.")
+
+
+@check(
+    "one-size-one-tyre",
+    step="tyre",
+    title="Two marks of one size",
+    good="both marks of one size carry the same load index, speed symbol and letters",
+    watch="they differ, and it is not confirmed",
+    source=PRACTICE,
+)
+def one_size_one_tyre(smallest: TyreMark | None, largest: TyreMark | None, confirmed: Confirmed) -> Judgement:
+    """A car that runs one size runs one tyre: where its two marks differ behind the size, one of them is read or typed wrong."""
+    if smallest is None or largest is None:
+        raise not_compared("not both size marks are entered", largest, {"tyre.smallest": smallest})
+    if not smallest.same_size(largest):
+        raise DoesNotApply("the two tyres are of two sizes")
+    said = {
+        "load index": (smallest.load_index, largest.load_index),
+        "speed symbol": (smallest.speed_symbol, largest.speed_symbol),
+        "letters before the size": (_letters(smallest), _letters(largest)),
+    }
+    differ = [what for what, (one, other) in said.items() if one is not None and other is not None and one != other]
+    text = f"The tyres {smallest.text} and {largest.text} are of one size"
+    if not differ:
+        return Judgement("good", f"{text}.")
+    return odd(f"{text}, and differ in {' and '.join(differ)}.", "tyre.largest", confirmed)
+
+
+def _letters(mark: TyreMark) -> str:
+    """What stands before the size: P, LT or nothing. LT may stand behind it as well."""
+    text = mark.text.upper()
+    found = re.match(r"[A-Z]+", text)
+    return found[0] if found else "LT" if re.search(r"\d\s?LT\b", text) else ""

@@ -1,8 +1,6 @@
 """Does it stop, and again, and again: torque, heat, and pads worn to the end."""
 
-from math import inf
-
-from rules.graph.bands import AtLeast, AtMost, at_least
+from rules.graph.bands import AtLeast, AtMost, Limits, at_least
 from rules.graph.declare import check
 from rules.graph.results import Judgement, Waits
 from rules.measure.closeness import more_than, reaches
@@ -14,8 +12,13 @@ from rules.sheet.caliper import CaliperKind
 from rules.sheet.rotor import CUT, RotorStyle
 from rules.tables import sources
 
-RISE = AtMost("°C", good=230.0, watch=inf)
+IRON_CHANGES = 700.0
+"""deg C over the air: at 727 deg C the pearlite of plain iron turns, by the iron-carbon diagram (from memory; the silicon in
+grey iron moves that up by some tens of degrees). Pads and fluid are past all they are made for long before."""
+RISE = AtMost("°C", good=230.0, watch=IRON_CHANGES)
 """deg C rise in one stop from 128 km/h at 0.7 g: a brake maker's published goal. No standard."""
+GLOWS = "At {iron} over the air the iron glows and begins to change; no road pad or fluid works there."
+COOLER = "A heavier braking band, slower stops, fewer of them or more time between them; or put right the figure that is a slip."
 SPARE_TRAVEL = AtLeast("mm", good=1.0, watch=0.0)
 """Common practice: what a rotor may differ from what the caliper was made for."""
 TRADE_FLAG = 250.0
@@ -75,7 +78,8 @@ def brake_can_lock_wheel(
     title="Rotor heat in one stop",
     limits=RISE,
     good="the ring rises {good} at most",
-    watch="more; every rotor cut to one plate",
+    watch="to {watch}; every rotor cut to one plate",
+    stop="more: the iron itself changes",
     source=sources.NO_FIGURE.saying(
         "230 °C is one brake maker's goal for 128 km/h at 0.7 g, gross weight; 250 °C is common practice from memory"
     ),
@@ -103,6 +107,8 @@ def rotor_heat_one_stop(
         change = "A braking band of {needed} would meet the goal: a thicker or larger rotor. Or start stops slower."
     if more_than(rotor_rise_one_stop, TRADE_FLAG):
         text += " It is also over the {flag} at which the trade speaks up: pads fade and fluid boils."
+    if verdict == "stop":
+        return Judgement(verdict, f"{text} {GLOWS}", COOLER, {**figures, "iron": (IRON_CHANGES, "°C")})
     if rotor_style == CUT and verdict == "good":
         verdict, change = "watch", "A solid or vented rotor that its maker sells for such a car."
         text += " Nobody publishes a limit for a rotor cut to one plate."
@@ -113,14 +119,23 @@ def rotor_heat_one_stop(
     "rotor-heat-run",
     step="brakes",
     title="Rotor heat after a run of stops",
+    limits=Limits(other={"iron": (IRON_CHANGES, "°C")}),
     never_good="never: nobody publishes a limit for a home-made front end",
-    watch="always; the figure is for the pad and fluid makers' limits",
-    source=sources.NO_FIGURE.saying("energy balance; pads, fluid and seals each have their maker's own limit"),
+    watch="to {iron}; the figure is for the pad and fluid makers' limits",
+    stop="more: the iron itself changes",
+    source=sources.NO_FIGURE.saying(
+        "energy balance; pads, fluid and seals each have their maker's own limit; 727 °C is where iron changes, by the "
+        "iron-carbon diagram, from memory"
+    ),
 )
-def rotor_heat_run(rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes: RunOfStops) -> Judgement:
+def rotor_heat_run(
+    rotor_rise_run: Celsius, rotor_rise_one_stop: Celsius, brakes: RunOfStops, limits: Limits
+) -> Judgement:
     """Mean rise of the ring over the air after the last stop of a run."""
     text = f"After {brakes.stops_in_a_run} stops the braking band is {{rotor_rise_run}} hotter than the air"
     text += ", no cooling counted." if brakes.cooling == "none" else f", cooled between them by {brakes.cooling} only."
+    if more_than(rotor_rise_run, limits.other["iron"][0]):
+        return Judgement("stop", f"{text} {GLOWS}", COOLER, {"iron": limits.other["iron"]})
     return Judgement(
         "watch",
         text + " Nobody publishes a limit for this.",

@@ -31,6 +31,11 @@ READING = 5.0
 """°C that a crayon, or 300 °F in place of 150 °C, is short of it."""
 NO_PREHEAT = 400.0
 """°C: no steel is warmed so far for welding; it is a slip, or a heat treatment. Common practice, no source."""
+SHOP = 20.0
+"""°C: what no preheat stands for."""
+LEAST_WITH_HYDROGEN = 66.0
+"""°C, 150 °F: the least a structural code wants for mild steel over THICK_MILD where the electrode is not low in hydrogen (AWS
+D1.1, from memory)."""
 _TEMPERATURE = Pattern(
     r"(\d{1,4})(?:\s*(?:to|and|[-–])\s*(\d{1,4}))?\s*(?:°|deg(?:rees)?\b)?\s*([fc])\b", re.IGNORECASE
 )
@@ -189,7 +194,8 @@ def _hits(number: float) -> str:
     good="mild steel to {thick} with a filler of the tables; chromoly to {thin} by TIG with a filler the sources name",
     watch="sources differ, or nobody publishes for this metal or filler",
     stop="chromoly with a cellulose electrode or with rod of its own kind, or over {heavy} with less preheat than any "
-    "source asks; a filler the process cannot use; more preheat than any weld is given",
+    "source asks; mild steel over {thick} with a cellulose electrode and less preheat than a structural code asks; a filler the "
+    "process cannot use; more preheat than any weld is given",
     source=sources.COMMON_PRACTICE.saying(
         "a welding equipment maker's bulletin on 4130, some drag race cage rules, welding forums; they differ"
     ),
@@ -216,6 +222,14 @@ def weld_filler(which_weld: WeldQuestions) -> Judgement:
     thick = _thicker(weld)
     if more_than(thick, THICK_MILD):
         need(weld, "preheat")
+        hydrogen = not ELECTRODES[filler].low_hydrogen
+        if hydrogen and temperature is not None and temperature[1] < LEAST_WITH_HYDROGEN - READING:
+            text = (
+                f"Mild steel of {{thick}} is to be welded with {filler.upper()}, which puts hydrogen into it, and with less heat "
+                "than the [150 °F | 66 °C] that a structural code asks (from memory): it cracks beside the weld, and a day later."
+            )
+            change = "A wire or electrode low in hydrogen, or the preheat of its maker, measured with a crayon."
+            return Judgement("stop", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
         text = "Mild steel this thick, {thick}, chills the weld: a structural code wants it warmed (from memory)."
         change = "Ask the filler maker for the preheat and write it down."
         return Judgement("watch", f"{text} {_preheat_written(weld)}", change, {"thick": (thick, "mm")})
@@ -228,6 +242,11 @@ def _preheat_written(weld: WeldQuestions) -> str:
     preheat = given(weld, "preheat")
     if not preheat:
         return "No preheat is written down: the welder is told to follow the filler maker."
+    return as_written(preheat)
+
+
+def as_written(preheat: str) -> str:
+    """What somebody wrote of preheat, quoted."""
     return f"You wrote: “{preheat.replace('{', '(').replace('}', ')').replace('|', '/')}”."
 
 
@@ -241,7 +260,7 @@ def preheat_in_words(text: str) -> tuple[float, float] | None:
     for low, high, scale in _TEMPERATURE.findall(text):
         found += [float(one) if scale in "cC" else round((float(one) - 32) / 1.8, 1) for one in (low, high) if one]
     if not found and _NO_HEAT.match(text):
-        found = [20.0]
+        found = [SHOP]
     return (min(found), max(found)) if found else None
 
 

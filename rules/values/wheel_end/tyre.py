@@ -61,15 +61,17 @@ def design_tyre_diameter(
     return (smallest_tyre_diameter + largest_tyre_diameter) / 2
 
 
-@value("tyre", formula="section width that the largest tyre's size mark states", source=MARK_RULE)
-def tyre_section_width(largest: TyreMark) -> Mm:
-    """Nominal section width of the largest tyre, mm. It grows about [0.2 in | 5 mm] with each [1/2 in | 12.7 mm] of rim width.
+@value("tyre", formula="section width that the size marks state, the greater of the two", source=MARK_RULE)
+def tyre_section_width(largest: TyreMark, smallest: TyreMark | None) -> Mm:
+    """Nominal section width of the wider tyre, mm. It grows about [0.2 in | 5 mm] with each [1/2 in | 12.7 mm] of rim width.
+
+    The smallest tyre in diameter may be the wider one.
 
     >>> from rules.measure.marks import read_tyre_mark
-    >>> tyre_section_width(read_tyre_mark("31x10.50R15LT"))
+    >>> tyre_section_width(read_tyre_mark("31x10.50R15LT"), read_tyre_mark("30x9.50R15LT"))
     266.7
     """
-    return largest.section_width
+    return max(largest.section_width, 0.0 if smallest is None else smallest.section_width)
 
 
 @value(

@@ -78,7 +78,7 @@ bracket-hole-edge-distance: 2 |  | 1.98
 tie-rod-rating: 5 | 4.95 2 | 1.98
 bearing-life:  | 10000 | 9900
 bearing-against-donor:  | 1 | 1.01
-rotor-heat-one-stop: 230 | 232.3 |
+rotor-heat-one-stop: 230 | 232.3 700 | 707
 piston-travel-worn: 1 | 0.99 0 | -0.01
 line-pressure-made: 1 |  | 0.99
 pedal-effort: 500 | 505 700 | 707

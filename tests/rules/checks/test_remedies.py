@@ -118,6 +118,7 @@ WRITTEN = {
     ),
     BOUGHT: (
         "A braking band of {needed} would meet the goal: a thicker or larger rotor. Or start stops slower.",
+        "A heavier braking band, slower stops, fewer of them or more time between them; or put right the figure that is a slip.",
         "A higher grade or larger bolts with the torque that goes with them, or a wider pattern; no paint between.",
         "A higher grade, a larger bolt, or a hub with a wider pattern.",
         "A higher grade, larger studs, or more of them.",

@@ -119,6 +119,7 @@ CHANGED = [
     ({"tyre.loaded_radius": None, "tyre.design_diameter": "850 mm"}, "wheel_centre_height", 425.0),
     ({"tyre.largest": "LT315/75R16"}, "largest_tyre_diameter", 878.9),  # 406.4 of rim, two walls of 236.25
     ({"tyre.largest": "LT315/75R16"}, "tyre_section_width", 315.0),
+    ({"tyre.smallest": "31x14.50R15LT"}, "tyre_section_width", 368.3),  # 14 1/2 in: the shorter tyre is the wider
     ({"tyre.load_capacity": "800 kg"}, "tyre_load_capacity", 800.0),
     ({"tyre.load_capacity": "2000 lb"}, "tyre_load_capacity", 907.18474),  # 2000 x 0.45359237
     ({"tyre.smallest": "31x10.50R15LT"}, "tyre_load_capacity", 1000.0),  # only the 108 of the largest

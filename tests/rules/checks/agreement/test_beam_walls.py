@@ -34,6 +34,11 @@ CASES: list[tuple[Mapping[str, str | None], str, str]] = [
     ({"upright.arm_on_wall_width": "3 in", "upright.steering_arm_width": "2 in"}, "arm-within-its-wall", "good"),
     ({"weld_upper.wall_width": "3.1 in"}, "upper-lugs-within-their-wall", "good"),  # 3 in apart
     ({"weld_upper.wall_width": "2.2 in"}, "upper-lugs-within-their-wall", "watch"),
+    # A channel is open on the plate.
+    ({"upright.beam_cut": "face on the plate"}, "beam-cut-has-face", "watch"),
+    ({"upright.beam_cut": "both faces"}, "beam-cut-has-face", "good"),
+    ({**ON_BOX, "upright.beam_cut": "face on the plate"}, "beam-cut-has-face", "good"),
+    ({"upright.beam_cut": None}, "beam-cut-has-face", "does not apply"),
     # Said to be none.
     ({"upright.arm_on_wall": "0"}, "arm-off-the-wall", "watch"),  # the weld stands on 1/2 in, as the channel is
     ({"upright.arm_on_wall": "0", "weld_steering_arm.thickness_two": "7/8 in"}, "arm-off-the-wall", "good"),  # the plate

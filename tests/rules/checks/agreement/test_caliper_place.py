@@ -6,6 +6,8 @@ from typing import Any
 import pytest
 
 from rules.graph.results import DoesNotApply, NotJudged
+from rules.judging.judge import judge
+from rules.sheet import read_sheet
 from rules.sheet.confirmed import Confirmed
 from sample_sheets import document
 from tests.support.base_sheet import edited
@@ -127,3 +129,38 @@ def test_without_its_inboard_reach_a_caliper_is_not_held_against_its_kind() -> N
     with pytest.raises(NotJudged) as why:
         the_check("caliper-like-its-kind")("sliding", 40.0, None, None, Confirmed())
     assert why.value.fields == ("caliper.inboard_reach",)
+
+
+@pytest.mark.parametrize(
+    ("above", "verdict"),
+    # 5.8 in of run on 6.2 in of bracket: 0.2 in is left at either end. 0.43 in is 5.8 mm past it, 0.45 in 6.4, 1/2 in 7.6.
+    [
+        ("0 in", "good"),
+        ("0.2 in", "good"),
+        ("0.43 in", "good"),
+        ("-0.43 in", "good"),
+        ("0.45 in", "watch"),
+        ("-1/2 in", "watch"),
+    ],
+)
+def test_runs_that_reach_past_the_edge_of_the_bracket_are_asked_about(above: str, verdict: str) -> None:
+    car = edited(document("scree_ox_strength"), {"weld_caliper_bracket.load_above": above})
+    judged = judge(read_sheet(car), before=judged_sample("scree_ox_strength"))
+    found = next(one for one in judged.findings if one.check == "caliper-weld-on-bracket")
+    assert found.verdict == verdict
+    assert ("weld_caliper_bracket.load_above" in judged.asks_about) == (verdict == "watch")
+    yes = {"weld_caliper_bracket.load_above": above}
+    confirmed = judge(read_sheet({**car, "confirmed": {**car["confirmed"], **yes}}), before=judged)
+    assert next(one.verdict for one in confirmed.findings if one.check == "caliper-weld-on-bracket") == "good"
+
+
+def test_a_bracket_over_the_axle_is_held_against_its_lever_ahead() -> None:
+    check = the_check("caliper-weld-on-bracket")
+    # 100 mm of run on 100 mm of bracket: the lever alone is what it stands off.
+    assert check(100.0, "fore and aft", 6.0, 50.0, "above", 100.0, Confirmed()).verdict == "good"
+    assert check(100.0, "fore and aft", -6.1, 50.0, "above", 100.0, Confirmed()).verdict == "watch"
+    with pytest.raises(DoesNotApply):
+        check(100.0, "in and out", 30.0, 50.0, "above", 100.0, Confirmed())
+    with pytest.raises(NotJudged) as missing:
+        check(100.0, "up and down", 30.0, 50.0, "ahead", None, Confirmed())
+    assert missing.value.fields == ("upright.bracket_arm_width",)

@@ -23,6 +23,13 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"hub.mount_bolt_grade": "whatever was there"}, "hub-bolt-grade", "stop"),
     (WREN, {"hub.mount_bolt_grade": None}, "hub-bolt-grade", "watch"),
     (WREN, {"hub.mount_bolt_grade": "grade 5"}, "hub-bolt-grade", "good"),
+    # ASME B1.1: 1/2-13 and 9/16-12 are UNC, 1/2-20 and 9/16-18 UNF.
+    (WREN, {"hub.stud_thread": "1/2-13"}, "wheel-studs-fine", "watch"),
+    (WREN, {"hub.stud_thread": "1/2-20"}, "wheel-studs-fine", "good"),
+    (WREN, {"hub.stud_thread": "12 x 1.75 mm"}, "wheel-studs-fine", "good"),
+    (SCREE, {"hub.stud_thread": "9/16-12"}, "wheel-studs-fine", "watch"),
+    (SCREE, {}, "wheel-studs-fine", "good"),
+    (SCREE, {"hub.stud_thread": None}, "wheel-studs-fine", "does not apply"),
     # 4 in on a pilot far smaller, flat nuts on flat seats; with a cone the nuts centre it.
     (WREN, {"wheel.centre_bore": "4 in", "wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "stop"),
     (WREN, {"wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "good"),

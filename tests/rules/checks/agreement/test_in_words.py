@@ -118,3 +118,35 @@ def test_fillers_as_packets_name_them_are_asked_nothing(process: str, filler: st
 
 def test_argon_alone_is_aluminiums_own_gas() -> None:
     assert the_check("filler-and-gas-suit-process")("mig", "other", "ER5356, pure argon", frozenset()).verdict == "good"
+
+
+@pytest.mark.parametrize(
+    ("words", "metal", "thickness", "verdict"),
+    [
+        ("warmed to 600 C", "mild steel plate", 12.0, "stop"),  # no weld is: common practice, no source
+        ("400 C by crayon", "mild steel plate", 12.0, "good"),
+        ("none", "mild steel plate", 12.0, "good"),
+        ("none", "mild steel plate", 19.05, "good"),
+        ("none, welded cold", "mild steel plate", 20.0, "watch"),  # over 3/4 in, as at the welds
+        ("100 F by torch", "mild steel plate", 20.0, "good"),
+        ("none", "4130", 6.1, "stop"),  # every source wants 150 C over 6 mm, less what a crayon reads
+        ("145 C", "4130", 6.1, "good"),
+        ("144 C", "4130", 6.1, "stop"),
+        ("none", "4130", 6.0, "good"),
+        ("none", "other", 30.0, "good"),
+    ],
+)
+def test_the_plates_preheat_is_judged_as_its_welds_is(words: str, metal: str, thickness: float, verdict: str) -> None:
+    found = the_check("plate-preheat")(words, metal, thickness)
+    assert found.verdict == verdict and (verdict == "good" or found.change)
+
+
+def test_of_a_preheat_that_names_no_heat_nothing_is_said() -> None:
+    check = the_check("plate-preheat")
+    for words in (None, "as the filler maker says"):
+        with pytest.raises(DoesNotApply):
+            check(words, "4130", 10.0)
+    assert check("700 C", None, None).verdict == "stop"  # whatever the metal
+    with pytest.raises(NotJudged) as missing:
+        check("100 C", "4130", None)
+    assert missing.value.fields == ("plate.thickness",)

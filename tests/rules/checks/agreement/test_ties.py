@@ -11,7 +11,7 @@ from rules.sheet.confirmed import Confirmed
 
 # Check: what it is compared with | good at the limits | watch just beyond them, up to what cannot be | stop beyond that.
 LIMITS = """
-loaded-radius-within-tyre: 1000 | 440 500 | 439 300 501 505 | 299 506
+loaded-radius-within-tyre: 1000 | 440 495 | 439 300 496 505 | 299 506
 loaded-radius-beyond-rim: 100 | 60 170 | 59 50 171 300 | 49 301
 rim-list-in-order: 100 | 100 160 | 161 250 | 99 251
 rim-list-suits-tyre: 100 | 50 90 | 49 30 91 130 | 29 131

@@ -140,6 +140,7 @@ def test_a_contradiction_is_not_worked_with(
     assert reason in judged(changes).worked.broken[name]
 
 
+UNCOOLED = {"rotor.ring_mass": "4 kg", "brakes.cooling": "none"}
 CHECKS = (
     "brake-can-lock-wheel",
     "rotor-heat-one-stop",
@@ -170,12 +171,18 @@ def test_while_the_step_is_untouched_nothing_of_it_is_judged(
         # 184 888.89 J: 230 deg C at 1.7476 kg, 250 at 1.6077.
         ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": "1.75 kg"}, "good"),
         ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": "1.74 kg"}, "watch"),
-        ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": "0.5 kg"}, "watch"),
+        # 700 deg C at 0.5742 kg: the iron-carbon diagram's 727 deg C, from air at 27.
+        ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": "0.575 kg"}, "watch"),
+        ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": "0.57 kg"}, "stop"),
+        ("rotor-heat-one-stop", HEAT | CUT | {"rotor.ring_mass": "0.57 kg"}, "stop"),
         ("rotor-heat-one-stop", HEAT | {"brakes.deceleration": None, "rotor.band_inside_diameter": None}, "good"),
         ("rotor-heat-one-stop", HEAT | CUT, "watch"),
         ("rotor-heat-one-stop", HEAT | {"rotor.ring_mass": None}, "waiting"),
         ("rotor-heat-run", HEAT | RUN | {"rotor.ring_mass": "40 kg", "brakes.stops_in_a_run": 1}, "watch"),
         ("rotor-heat-run", HEAT | RUN, "watch"),
+        # 184 888.89 / (460 x 4) = 100.48 deg C a stop: six in a row 602.9, seven 703.4, nothing let go between them.
+        ("rotor-heat-run", HEAT | UNCOOLED | {"brakes.stops_in_a_run": 6}, "watch"),
+        ("rotor-heat-run", HEAT | UNCOOLED | {"brakes.stops_in_a_run": 7}, "stop"),
         ("rotor-heat-run", HEAT, "not judged"),
         ("piston-travel-worn", PADS | {"brakes.piston_travel": "21.1 mm"}, "good"),
         ("piston-travel-worn", PADS | {"brakes.piston_travel": "21 mm"}, "good"),

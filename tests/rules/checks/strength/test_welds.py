@@ -37,6 +37,7 @@ FindingWith = Callable[[str, Mapping[str, object]], Finding]
 JudgedWith = Callable[[Mapping[str, object]], Judged]
 NONE = (0.0, 0.0, 0.0)
 PLACES = Places(NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE)
+STICK = {"welded_by": "stick", "thickness_two": "20 mm"}
 DASHED = ("upper", "lower", "steering-arm", "caliper-bracket")
 
 
@@ -303,6 +304,13 @@ def upper(**changes: object) -> dict[str, object]:
             {"metal": "4130", "thickness_two": "7 mm", "preheat": "350 F; relieved at 1150 F after"},
             "watch",
         ),
+        # Over 19 mm without low hydrogen the code wants 150 F (AWS D1.1, from memory), less what a crayon reads.
+        ("upper-weld-filler", {**STICK, "filler": "e6011", "preheat": "none"}, "stop"),
+        ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "140 F"}, "stop"),
+        ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "150 F"}, "watch"),
+        ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "as the maker says"}, "watch"),
+        ("upper-weld-filler", {**STICK, "filler": "e7018", "preheat": "none"}, "watch"),
+        ("upper-weld-filler", {**STICK, "thickness_two": "19 mm", "filler": "e6011", "preheat": "none"}, "good"),
         ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "900 F"}, "stop"),
         ("upper-weld-filler", {"thickness_two": "10 mm", "preheat": "none"}, "good"),
         ("upper-weld-filler", {"metal": "4130", "thickness_one": "3 mm", "thickness_two": "3.048 mm"}, "good"),
