@@ -102,7 +102,8 @@ class Project:
         module = f"[{path.removesuffix('.py').replace('/', '.')}]"
         coming = self._coming(path, mutation)
         names = {name for name in mutation.names if len(name) > 3}
-        near = {test for test in self._seconds if test.partition("::")[0] in {t.partition("::")[0] for t in coming}}
+        coming_files = {test.partition("::")[0] for test in coming}
+        near = {test for test in self._seconds if test.partition("::")[0] in coming_files}
         # A table in a folder speaks of everything below it.
         about_all = {file for file in self._reach if "/rules/" in file and Path(file).parent in Path(own).parents}
         coming |= {test for test in self._seconds if test.partition("::")[0] in about_all}
@@ -110,15 +111,15 @@ class Project:
         if not mutation.in_function:  # they look a name up, which no line shows
             coming |= {test for test in self._seconds if test.startswith(OF_ALL)}
 
+        about = {
+            file
+            for file, source in self._test_sources.items()
+            if file.startswith((own, OF_ALL)) or file in about_all or any(name in source for name in names)
+        }
+
         def order(test: str) -> tuple[bool, float]:
-            file = test.partition("::")[0]
-            about = (
-                file.startswith((own, OF_ALL))
-                or file in about_all
-                or module in test
-                or any(name in self._test_sources[file] for name in names)
-            )
-            return test not in coming, self._seconds[test] * (0.05 if about else 1.0)
+            near_it = test.partition("::")[0] in about or module in test
+            return test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
 
         tests: list[tuple[str, float]] = []
         taken = 0.0
