@@ -1,6 +1,6 @@
 """Prints how long things take, as ratios to a plain program timed in the same run. Nothing is asserted.
 
-python .ci/benchmark.py [judge] [answer] [motion] [check] [paint] [keys] [pages] [picture]
+python .ci/benchmark.py [judge] [answer] [motion] [room] [check] [paint] [keys] [pages] [picture]
 """
 
 import gc
@@ -19,6 +19,7 @@ from contextlib import contextmanager
 from fcntl import ioctl
 from pathlib import Path
 from termios import TIOCSWINSZ
+from typing import Any
 
 HERE = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(HERE))
@@ -217,11 +218,49 @@ def motion_speed() -> None:
     print(f"motion: judging with all of it entered takes {(judging - without) * 1000:.1f} ms more (aim: 20 ms)")
 
 
+def room_speed() -> None:
+    """The room of every pair of parts by itself, at ride height and over every lock and travel, with nothing found before."""
+    from rules.corner.part import PART
+    from rules.corner.room import Moves, rooms
+    from rules.judging.judge import judge
+    from rules.judging.trade import trade
+    from rules.motion.sweep import Sweep
+    from rules.sheet import read_sheet
+    from wizard.files.sheet_file import read
+
+    def forget() -> None:
+        for name, module in list(sys.modules.items()):
+            if name.startswith(("rules.corner", "rules.solids")):
+                for held in vars(module).values():
+                    if hasattr(held, "cache_clear"):
+                        held.cache_clear()
+
+    for name in ("dune_wren_moving", "scree_ox_strength"):
+        known = judge(read_sheet(read(SAMPLES / f"{name}.toml").document)).worked.known
+        parts = {part: known[part] for part in trade().of_role(PART) if part in known}
+        moves = known["corner_moves"]
+
+        def seconds(moves: Moves, parts: dict[str, Any] = parts) -> float:
+            forget()
+            start = time.process_time()
+            rooms(parts, moves)
+            return time.process_time() - start
+
+        still, whole = (median(lambda one=one: seconds(one), 11) for one in (Moves(moves.ride, Sweep(())), moves))
+        print(
+            f"room: {name}, {len(parts)} parts: at ride height {still * 1000:.1f} ms (no aim), "
+            f"at {len(moves.sweep.placed)} locks and travels {whole * 1000:.1f} ms (aim: 150 ms)"
+        )
+
+
 def check_speed() -> None:
     """`check` on one file against importing pydantic."""
-    base = median(lambda: process_seconds("-c", "import pydantic"), 9)
-    ours = median(lambda: process_seconds("-m", "wizard", "check", str(SHEET)), 9)
-    print(f'check: one file takes {ours / base:.2f} times `python -c "import pydantic"` (aim: 2.5)')
+    base, ours = [], []
+    for _ in range(15):  # by turns, so that whatever else the machine does slows both alike
+        base.append(process_seconds("-c", "import pydantic"))
+        ours.append(process_seconds("-m", "wizard", "check", str(SHEET)))
+    ratio = statistics.median(ours) / statistics.median(base)
+    print(f'check: one file takes {ratio:.2f} times `python -c "import pydantic"` (aim: 2.5)')
 
 
 def paint_speed() -> None:
@@ -346,6 +385,7 @@ def main() -> None:
         "judge": judge_speed,
         "answer": answer_speed,
         "motion": motion_speed,
+        "room": room_speed,
         "check": check_speed,
         "paint": paint_speed,
         "keys": key_speed,
