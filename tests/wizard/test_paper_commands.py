@@ -314,6 +314,17 @@ def test_papers_are_the_same_whatever_is_odd_about_the_place_they_are_written_fr
     assert written[0] == written[1]
 
 
+def test_cut_files_are_written_without_a_word_where_the_home_folder_is_none(sheet: Path, tmp_path: Path) -> None:
+    about = {"HOME": "/dev/null", "PYTHONPATH": os.pathsep.join(map(os.path.abspath, sys.path))}
+    os_about = {name: held for name, held in os.environ.items() if not name.startswith("XDG_")}
+    done = subprocess.run(
+        [sys.executable, "-m", "wizard", "cut", str(sheet), "--as-is", "--folder", str(tmp_path / "cut")],
+        capture_output=True, text=True, check=False, env=os_about | about,
+    )  # fmt: skip
+    assert done.returncode in (0, 1) and done.stderr == ""
+    assert list((tmp_path / "cut").glob("*.dxf"))
+
+
 def test_a_folder_without_a_name_is_not_the_one_this_happens_to_be_started_in(
     sheet: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
