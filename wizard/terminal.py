@@ -78,7 +78,7 @@ def driver_class(ending: "Ending | None", incoming: Incoming) -> "type[Driver] |
 
         def __init__(self, *given: Any, **named: Any) -> None:
             super().__init__(*given, **named)
-            # Textual paints on standard error, which many send elsewhere (`2>/dev/null`); the start has looked at this one.
+            # Textual paints on standard error, which many send elsewhere; the start has looked at this one.
             self._file: Any = sys.__stdout__
 
         def start_application_mode(self) -> None:

@@ -3,6 +3,8 @@
 import errno
 import os
 import shutil
+import subprocess
+import sys
 import tomllib
 from pathlib import Path
 
@@ -287,6 +289,40 @@ def test_a_folder_made_for_papers_that_cannot_be_written_goes_again(
         assert main(["checklist", str(sheet), "--pdf", "--folder", str(tmp_path / folder)]) == 2
         assert "the disk is full" in capsys.readouterr().err
     assert {path.name for path in tmp_path.iterdir()} == {"car.toml", "there"}
+
+
+@pytest.mark.parametrize("odd", ["HOME", "SOURCE_DATE_EPOCH", "working folder"])
+def test_papers_are_the_same_whatever_is_odd_about_the_place_they_are_written_from(
+    odd: str, sheet: Path, tmp_path: Path
+) -> None:
+    script = (
+        "import os, sys; os.rmdir(os.getcwd()) if sys.argv[1] == 'working folder' else None;"
+        "from wizard.command_line import main; sys.exit(main(['checklist', sys.argv[2], '--pdf', '--folder', sys.argv[3]]))"
+    )
+    written = []
+    for where in ("usual", odd):
+        started_in = tmp_path / f"in {where}"
+        started_in.mkdir()
+        about = {"HOME": "/dev/null"} if where == "HOME" else {"SOURCE_DATE_EPOCH": "x"} if where == odd else {}
+        folder = tmp_path / where
+        done = subprocess.run(
+            [sys.executable, "-c", script, where, str(sheet), str(folder)], cwd=started_in, capture_output=True, text=True,
+            check=False, env={**os.environ, "PYTHONPATH": os.pathsep.join(map(os.path.abspath, sys.path)), **about},
+        )  # fmt: skip
+        assert (done.returncode, done.stderr) == (0, "")
+        written.append((folder / "checklist.pdf").read_bytes())
+    assert written[0] == written[1]
+
+
+def test_cut_files_are_written_without_a_word_where_the_home_folder_is_none(sheet: Path, tmp_path: Path) -> None:
+    about = {"HOME": "/dev/null", "PYTHONPATH": os.pathsep.join(map(os.path.abspath, sys.path))}
+    os_about = {name: held for name, held in os.environ.items() if not name.startswith("XDG_")}
+    done = subprocess.run(
+        [sys.executable, "-m", "wizard", "cut", str(sheet), "--as-is", "--folder", str(tmp_path / "cut")],
+        capture_output=True, text=True, check=False, env=os_about | about,
+    )  # fmt: skip
+    assert done.returncode in (0, 1) and done.stderr == ""
+    assert list((tmp_path / "cut").glob("*.dxf"))
 
 
 def test_a_folder_without_a_name_is_not_the_one_this_happens_to_be_started_in(

@@ -7,6 +7,7 @@ Kerf is not applied. ezdxf is imported only when a file is written.
 
 import importlib
 import io
+import logging
 import os
 import sys
 import textwrap
@@ -253,6 +254,8 @@ def _library() -> Any:
         before = os.environ.get(_SETTINGS_IN)
         os.environ[_SETTINGS_IN] = os.devnull  # where no file can lie
         try:
+            # It would print two lines where it cannot keep its list of typefaces, of which no file of ours has need.
+            logging.getLogger("ezdxf").addHandler(logging.NullHandler())
             importlib.import_module("ezdxf")
         finally:
             if before is None:

@@ -3,12 +3,14 @@
 The typeface is embedded, so that every printer shows the same. reportlab is imported only when something is printed.
 """
 
+import os
 import re
 import unicodedata
 from collections.abc import Iterator
+from contextlib import contextmanager
 from functools import cache, lru_cache
 from pathlib import Path
-from typing import Any
+from typing import IO, Any
 
 from wizard.paper.wording import in_shop_words
 
@@ -18,18 +20,53 @@ POINT = 25.4 / 72
 """mm."""
 
 
+@contextmanager
+def apart_from_the_machine() -> Iterator[None]:
+    """While reportlab looks about: a home folder without settings or code for it, no date from the environment, some folder to
+    work in. So a sheet gives the same paper everywhere, also where the home or the working folder cannot be read.
+    """
+    hidden = {"HOME": str(Path(__file__).parent), "USERPROFILE": str(Path(__file__).parent), "SOURCE_DATE_EPOCH": ""}
+    before, working_folder = {name: os.environ.get(name) for name in hidden}, os.getcwd
+    os.environ.update(hidden)
+    try:
+        working_folder()
+    except OSError:  # it is gone, and reportlab asks for it only to look for typefaces
+        os.getcwd = lambda: os.sep
+    try:
+        yield
+    finally:
+        os.getcwd = working_folder
+        for name, held in before.items():
+            if held is None:
+                del os.environ[name]
+            else:
+                os.environ[name] = held
+
+
 @cache
 def fonts() -> dict[bool, Any]:
     """The typeface, plain and bold: reportlab's own, embedded so that every printer shows the same."""
-    import reportlab  # type: ignore[import-untyped]
-    from reportlab.pdfbase import pdfmetrics  # type: ignore[import-untyped]
-    from reportlab.pdfbase.ttfonts import TTFont  # type: ignore[import-untyped]
+    with apart_from_the_machine():
+        import reportlab  # type: ignore[import-untyped]
+        from reportlab.pdfbase import pdfmetrics  # type: ignore[import-untyped]
+        from reportlab.pdfbase.ttfonts import TTFont  # type: ignore[import-untyped]
 
     folder = Path(reportlab.__file__).parent / "fonts"
     fonts = {False: TTFont("Sheet", str(folder / "Vera.ttf")), True: TTFont("SheetBold", str(folder / "VeraBd.ttf"))}
     for font in fonts.values():
         pdfmetrics.registerFont(font)
     return fonts
+
+
+def new_canvas(stream: IO[bytes]) -> Any:
+    """What a PDF is drawn on: reportlab's canvas, which gives the same bytes for the same pages."""
+    fonts()  # the typeface stands first, or the library names one that is not embedded
+    with apart_from_the_machine():
+        from reportlab import rl_config
+        from reportlab.pdfgen.canvas import Canvas  # type: ignore[import-untyped]
+
+        rl_config.useA85 = 0  # plain bytes: a fifth smaller, and quicker to write
+        return Canvas(stream, invariant=1, pageCompression=1, initialFontName="Sheet")
 
 
 def drawable(text: object) -> str:

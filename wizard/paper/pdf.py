@@ -14,7 +14,18 @@ from rules.drawn.full_size.shapes import Align, PaperBox
 from rules.measure.outline import Point
 from rules.measure.records import dataclass
 from wizard.paper.archive import save_to_keep
-from wizard.paper.lettering import POINT, WORDS, drawable, evenly, fonts, line_height, shortened, text_width, wrap
+from wizard.paper.lettering import (
+    POINT,
+    WORDS,
+    drawable,
+    evenly,
+    fonts,
+    line_height,
+    new_canvas,
+    shortened,
+    text_width,
+    wrap,
+)
 from wizard.paper.papers import PAPERS, paper_size
 
 __all__ = [
@@ -309,13 +320,8 @@ class Document:
 
     def written(self) -> bytes:
         """The PDF file. Readers are told not to scale it (not all obey: hence the check bars)."""
-        from reportlab import rl_config  # type: ignore[import-untyped]
-        from reportlab.pdfgen.canvas import Canvas  # type: ignore[import-untyped]
-
-        rl_config.useA85 = 0  # plain bytes: a fifth smaller, and quicker to write
         stream = io.BytesIO()
-        fonts()  # the typeface stands first, or the library names one that is not embedded
-        canvas = Canvas(stream, invariant=1, pageCompression=1, initialFontName="Sheet")
+        canvas = new_canvas(stream)
         canvas.setTitle(drawable(self.title))
         canvas.setAuthor("")
         canvas.setCreator("buildsheet")
