@@ -5,9 +5,7 @@ from rules.graph.bands import AtLeast, AtMost
 from rules.graph.declare import check
 from rules.graph.results import DoesNotApply, Judgement, NotJudged, OutsideRange
 from rules.measure.closeness import more_than
-from rules.measure.coarse_threads import THREADS_PER_INCH
 from rules.measure.marks import BoltCircle, Thread
-from rules.measure.quantity import INCH
 from rules.measure.said import Figures, capital
 from rules.measure.units import Kg, Mm
 from rules.sheet.bolts import JointSide
@@ -302,23 +300,3 @@ def thread_sold(cut_thread: Thread | None, confirmed: Confirmed, cut: str, threa
     pitches = sold_with(cut_thread, on_wheels=on_wheels)
     text += f", and {sold} of that diameter are {f'sold with {pitches}' if pitches else 'not sold'}."
     return odd(text, f"{cut}.{thread}", confirmed)
-
-
-@check(
-    "wheel-studs-fine",
-    step="hub",
-    title="Pitch of the wheel studs",
-    good="a metric thread, or a fine inch one",
-    watch="a coarse inch thread, and not confirmed",
-    source=sources.COMMON_PRACTICE.saying(
-        "wheel studs of inch threads are cut fine; coarse ones are a few racing hubs'"
-    ),
-)
-def wheel_studs_fine(stud_thread: Thread | None, confirmed: Confirmed) -> Judgement:
-    """Nuts of the coarse thread start on a fine stud and strip: the count of threads is worth a second look."""
-    if stud_thread is None:
-        raise DoesNotApply("the thread is not entered")
-    coarse = THREADS_PER_INCH["UNC"].get(round(stud_thread.diameter / INCH, 6))
-    if stud_thread.per_inch is None or stud_thread.per_inch != coarse:
-        return Judgement("good", f"{stud_thread.text} is a thread that wheel studs have.")
-    return odd(f"The wheel studs are {stud_thread.text}, a coarse thread.", "hub.stud_thread", confirmed)

@@ -24,12 +24,12 @@ CASES: list[tuple[str, dict[str, object], str, str]] = [
     (WREN, {"hub.mount_bolt_grade": None}, "hub-bolt-grade", "watch"),
     (WREN, {"hub.mount_bolt_grade": "grade 5"}, "hub-bolt-grade", "good"),
     # ASME B1.1: 1/2-13 and 9/16-12 are UNC, 1/2-20 and 9/16-18 UNF.
-    (WREN, {"hub.stud_thread": "1/2-13"}, "wheel-studs-fine", "watch"),
-    (WREN, {"hub.stud_thread": "1/2-20"}, "wheel-studs-fine", "good"),
-    (WREN, {"hub.stud_thread": "12 x 1.75 mm"}, "wheel-studs-fine", "good"),
-    (SCREE, {"hub.stud_thread": "9/16-12"}, "wheel-studs-fine", "watch"),
-    (SCREE, {}, "wheel-studs-fine", "good"),
-    (SCREE, {"hub.stud_thread": None}, "wheel-studs-fine", "does not apply"),
+    (WREN, {"hub.stud_thread": "1/2-13"}, "wheel-stud-thread-sold", "watch"),
+    (WREN, {"hub.stud_thread": "1/2-20"}, "wheel-stud-thread-sold", "good"),
+    (WREN, {"hub.stud_thread": "12 x 1.75 mm"}, "wheel-stud-thread-sold", "watch"),  # nuts are 1.5 or 1.25
+    (SCREE, {"hub.stud_thread": "9/16-12"}, "wheel-stud-thread-sold", "watch"),
+    (SCREE, {}, "wheel-stud-thread-sold", "good"),
+    (SCREE, {"hub.stud_thread": None}, "wheel-stud-thread-sold", "does not apply"),
     # 4 in on a pilot far smaller, flat nuts on flat seats; with a cone the nuts centre it.
     (WREN, {"wheel.centre_bore": "4 in", "wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "stop"),
     (WREN, {"wheel.nut_seat": "flat", "hub.nut_seat": "flat"}, "wheel-centred", "good"),

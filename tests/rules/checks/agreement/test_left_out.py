@@ -35,7 +35,6 @@ CLAIMS = {
     "plate-preheat": "plate.preheat",
     "corner-light-for-its-parts": "job.corner_weight",
     "one-size-one-tyre": "tyre.largest",
-    "wheel-studs-fine": "hub.stud_thread",
     "caliper-bracket-bevel-and-leg": "weld_caliper_bracket.leg",
     "caliper-bracket-weld-across": "weld_caliper_bracket.apart_lies",
     "caliper-bracket-weld-parts-in-words": "weld_caliper_bracket.parts",
