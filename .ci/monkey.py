@@ -171,7 +171,7 @@ async def opened_and_closed(times: int, names: list[str]) -> int:
         memory()  # what is no longer set aside makes Python look for garbage less often, once and for all
         for name in names or OPENED_BY:
             keys = OPENED_BY[name]
-            opened = await _open_and_close(pilot, keys.split(), max(times // 10, 10))
+            opened = await _open_and_close(pilot, keys.split(), max(times // 10, 60))
             before = memory()
             await _open_and_close(pilot, keys.split(), times)
             left = memory() - before
