@@ -57,8 +57,11 @@ NO_PAPERS = _words(
 )
 CAST = _words(r"cast|castings?|forged|forgings?|malleable|nodular|ductile|production|factory|donor")
 ACTIVE_GAS = _words(r"co2|carbon dioxide|c ?25|75/25|oxygen")
-ARGON_ALONE = _words(r"(?:pure|straight|neat|100 ?%) argon|argon (?:only|alone)")
+ARGON_ALONE = _words(r"(?:pure|straight|neat|100 ?%) argon|argon (?:only|alone)|(?:argon|helium)(?=[ .;]*$)")
 ANY_GAS = _words(r"argon|helium|co2|carbon dioxide")
+NO_GAS = Pattern(r"\b((?:no|without)(?: shielding)? gas|gasless)\b", re.IGNORECASE)
+CORED = Pattern(r"\b(e\d{2}t\w*|flux|cored?|self[- ]shield\w*)", re.IGNORECASE)
+"""Wires that make their own gas, or may."""
 ELECTRODE = _words(r"e\d{4}\w*")
 ROD = _words(r"er\s?-?\d\w*")
 FILLER = _words(r"er?\s?-?\d{2}\w*|70s-?\d|4130 rod|g ?\d? ?[234] ?si ?[12]?|[23]si1|sg ?[123]|a ?1[578]")
@@ -153,7 +156,7 @@ def weld_parts_in_words(weld_which_parts: str | None, weld_which_made_from: Made
     watch="one of them is another process's; or no class of filler is named, and that is not confirmed",
     source=sources.COMMON_PRACTICE.saying(
         "AWS marks electrodes E and wires and rods ER; tungsten burns away in any gas but argon and helium, steel wire wants "
-        "carbon dioxide or oxygen in it, a coated electrode makes its own"
+        "carbon dioxide or oxygen in it, a coated electrode or a cored wire makes its own"
     ),
 )
 def filler_and_gas_suit_process(
@@ -171,6 +174,8 @@ def filler_and_gas_suit_process(
         why = f"with “{_shown(found)}” in it the tungsten burns away, and ends up in the weld"
     elif weld_process == "mig" and plate_metal != "other" and (found := ARGON_ALONE.search(plate_filler)):
         why = f"under “{_shown(found)}” a steel wire's arc wanders, and the weld does not bite into its edges"
+    elif weld_process in ("mig", "tig") and (found := NO_GAS.search(plate_filler)) and not CORED.search(plate_filler):
+        why = f"with “{_shown(found)}” nothing keeps the air from a bare wire or rod, and the weld is full of holes"
     elif not FILLER.search(plate_filler):
         return _asked("Filler and gas as written name no class of filler that is known here", "plate.filler", confirmed)
     else:

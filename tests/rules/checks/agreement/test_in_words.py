@@ -92,6 +92,10 @@ def test_of_a_part_entered_as_cast_its_own_check_speaks() -> None:
         ("mig", "ER70S-6, pure argon", "watch"), ("mig", "E7018 3.2 mm", "watch"),
         ("tig", "ER70S-2 1.6 mm, argon", "good"), ("tig", "ER80S-D2, pure argon", "good"),
         ("tig", "ER70S-6, C25", "watch"), ("tig", "ER70S-2, argon with 2 % oxygen", "watch"),
+        ("mig", "ER70S-6 0.9 mm, argon", "watch"), ("mig", "ER70S-6, helium", "watch"),
+        ("mig", "ER70S-6, no gas", "watch"), ("mig", "Gasless ER70S-6", "watch"), ("tig", "ER70S-2 without gas", "watch"),
+        ("mig", "E71T-11, no gas", "good"), ("mig", "E71T-GS flux-cored, gasless", "good"),
+        ("stick", "E7018, no gas", "good"),
         ("stick", "E7018 1/8 in, dried", "good"), ("stick", "ER70S-6", "watch"), ("stick", "E7018, argon", "watch"),
     ],
 )  # fmt: skip
