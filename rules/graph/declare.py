@@ -22,7 +22,7 @@ F = TypeVar("F", bound=Callable[..., Any])
 Member = Mapping[str, str]
 """What each placeholder of a family stands for in one member, as it is written in a name: `steering_arm`."""
 ALONE: tuple[Member, ...] = ({},)
-Words = str | Callable[[Member], str]
+Wording = str | Callable[[Member], str]
 """A text, that of a family with its placeholders in braces, or what gives that of one member."""
 
 
@@ -64,7 +64,7 @@ class CheckNote:
     id: str
     step: str
     title: str
-    as_declared: Mapping[str, Words]
+    as_declared: Mapping[str, Wording]
     member: Member
     sources: tuple[Source, ...]
     grade: Grade
@@ -252,10 +252,10 @@ def check(
     step: str,
     title: str,
     limits: Limits | None = None,
-    good: Words = "",
-    shown: Words = "",
-    watch: Words = "",
-    stop: Words = "",
+    good: Wording = "",
+    shown: Wording = "",
+    watch: Wording = "",
+    stop: Wording = "",
     never_good: str = "",
     source: Cited,
     grade: Grade | None = None,
@@ -272,7 +272,7 @@ def check(
     """
 
     sources = several(source)
-    said: dict[str, Words] = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
+    said: dict[str, Wording] = {"good": never_good or good, "shown": shown, "watch": watch, "stop": stop}
 
     def mark(function: F) -> F:
         function.declared = tuple(_checked(member) for member in each)  # type: ignore[attr-defined]

@@ -39,7 +39,11 @@ _PIVOT = 60.0
 
 def holds(room: PaperBox, words: PaperWords) -> bool:
     """Whether all of some words stands inside a rectangle, clear of its edges."""
-    return _within(_wider(room, -EDGE + _HAIR), words.box)
+    return _within(_clear_of_edges(room), words.box)
+
+
+def _clear_of_edges(room: PaperBox) -> PaperBox:
+    return _wider(room, -EDGE + _HAIR)
 
 
 def room_for(items: Iterable[PaperItem]) -> tuple[float, float]:
@@ -124,7 +128,7 @@ def _places(words: PaperWords, box: PaperBox, rooms: Sequence[PaperBox]) -> Iter
                 across = right + step * cos(2 * pi * way / _WAYS)
                 rise = up + step * sin(2 * pi * way / _WAYS)
                 sides = box.left + across, box.bottom + rise, box.right + across, box.top + rise
-                if _within(room, PaperBox(*sides)):
+                if _within(_clear_of_edges(room), PaperBox(*sides)):
                     moves.append((elsewhere, hypot(across, rise), across, rise))
     for *_, across, rise in sorted(moves):
         yield replace(words, at=(words.at[0] + across, words.at[1] + rise))

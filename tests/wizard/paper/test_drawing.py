@@ -160,8 +160,8 @@ def inside(picture: Any) -> Any:
 
 
 def grown(marked: Any) -> Any:
-    """With all pixels within two steps of one that is marked."""
-    for _ in range(2):
+    """With all pixels within three steps of one that is marked."""
+    for _ in range(3):
         wider = marked.copy()
         wider[1:] |= marked[:-1]
         wider[:-1] |= marked[1:]
@@ -172,8 +172,8 @@ def grown(marked: Any) -> Any:
 
 
 def dark_and_near(picture: Any) -> tuple[Any, Any]:
-    """Pixels that are surely dark, and all pixels within two of any that are at all grey: a drawing that starts between
-    two pixels is rasterised a little differently."""
+    """Pixels that are surely dark, and all pixels within three of any that are at all grey: a drawing that starts between
+    two pixels is rasterised a little differently, its letters by up to one more."""
     return picture < 110, grown(picture < 225)
 
 

@@ -65,6 +65,15 @@ def test_words_keep_clear_of_a_pages_edge() -> None:
     )
 
 
+def test_words_are_not_moved_to_where_the_page_s_edge_is_too_near_to_hold_them() -> None:
+    """The nearest place that no line crosses is 5 mm up: on the page, and nearer than 1.5 mm to its edge."""
+    words = PaperWords((75.0, 142.5), "castor 5 deg, seen from outside", "left")
+    assert 148.5 < words.box.top + 5.0 < 150.0 and not any(holds(room, words) for room in (LEFT, RIGHT))
+    lines = tuple(Stroke(((0.0, float(level)), (190.0, float(level))), "thin") for level in range(60, 145))
+    (moved,) = [item for item in whole_words((*lines, words), (LEFT, RIGHT)) if isinstance(item, PaperWords)]
+    assert any(holds(room, moved) for room in (LEFT, RIGHT))
+
+
 ONE, NEXT = PaperBox(0.0, 0.0, 100.0, 100.0), PaperBox(90.0, 0.0, 190.0, 100.0)
 """Two pages that share a strip of 10 mm."""
 
