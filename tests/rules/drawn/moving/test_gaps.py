@@ -1,5 +1,7 @@
 """The nearest touch of a front end in one place, by hand."""
 
+import pytest
+
 from rules.corner.part import SPINDLE, Part, spindle, turning
 from rules.corner.placing import Ride
 from rules.drawn.moving.gaps import near_touch

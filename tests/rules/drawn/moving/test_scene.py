@@ -118,18 +118,16 @@ def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:
 def test_the_name_of_an_arm_stands_at_its_pivot_that_is_farther_inboard(
     judged: Judge, moving: dict[str, object], arm: str, far_in: str, higher: str
 ) -> None:
-    """40 mm farther in than the other, 20 higher or lower. At track 1600 one 260 from the centre line is at 260 - 800 = -540."""
+    """40 mm farther in than the other, 20 higher or lower. At track 1600: 260 - 800 = -540."""
     typed = dict(moving)
-    places = {}
     for end, ahead in (("front", 180), ("rear", -200)):
         across, up = 260 if end == far_in else 300, 400 if end == higher else 380
         typed |= {f"arms.{arm}_{end}_from_centre": f"{across} mm", f"arms.{arm}_{end}_height": f"{up} mm"}
         typed[f"arms.{arm}_{end}_ahead"] = f"{ahead} mm"
-        places[end] = (ahead, across - 800, up)
     front = front_end(judged(typed).worked.known)
     assert front is not None
-    ahead, across, up = places[far_in]
-    for view, at in (("front", (across, up)), ("plan", (across, -ahead))):
+    up, down = (400 if far_in == higher else 380), (-180 if far_in == "front" else 200)
+    for view, at in (("front", (-540, up)), ("plan", (-540, down))):
         (name,) = (
             item
             for item in scene(front, RIDE, view, False).items  # type: ignore[arg-type]
