@@ -7,7 +7,7 @@ import pytest
 
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
-from rules.drawn.full_size.shapes import PaperWords
+from rules.drawn.full_size.shapes import PaperWords, Stroke
 from rules.drawn.piece_view import piece_view
 from rules.measure.outline import Point
 from sample_sheets import document
@@ -20,14 +20,20 @@ GUSSETS = {
 }  # fmt: skip
 
 
-def drawn(key: str, **changes: dict[str, Any]) -> tuple[CutPiece, dict[str, Point]]:
-    """A piece, and where on it the leader lines begin, in from the wheel's middle or its lower left corner, by their words."""
+def cut(key: str, **changes: dict[str, Any]) -> tuple[CutPiece, FigureWriter]:
+    """A piece of the sheet with some entries changed, and what writes its figures."""
     sheet = document("scree_ox_strength")
     for table, entries in changes.items():
         sheet[table] |= entries
     judged = judged_document(sheet)
     (piece,) = (one for one in cut_pieces(judged) if one.key == key)
-    scale, view = piece_view(piece, FigureWriter.of(judged), 180.0, 118.0)
+    return piece, FigureWriter.of(judged)
+
+
+def drawn(key: str, **changes: dict[str, Any]) -> tuple[CutPiece, dict[str, Point]]:
+    """A piece, and where on it the leader lines begin, in from the wheel's middle or its lower left corner, by their words."""
+    piece, figures = cut(key, **changes)
+    scale, view = piece_view(piece, figures, 180.0, 118.0)
     led = [item for item in view.items if isinstance(item, PaperWords) and item.led]
     return piece, {item.text: (item.led[0][0] * scale / IN, item.led[0][1] * scale / IN) for item in led}
 
@@ -78,3 +84,17 @@ def test_each_letter_begins_on_the_rim_of_its_hole() -> None:
         ("D", (-2.35, -1.85), 0.58), ("E", (2.35, -1.85), 0.58),
     ):  # fmt: skip
         assert dist(begins[letter], middle) == pytest.approx(across / 2)
+
+
+@pytest.mark.parametrize(("width", "height"), [(1.0, 1.0), (1.0, 118.0), (180.0, 1.0)])
+@pytest.mark.parametrize("key", ["hub_plate", "beam_side"])
+def test_a_piece_that_no_paper_holds_is_drawn_at_the_last_reduction(key: str, width: float, height: float) -> None:
+    """One to fifty: the plate is 7 in wide, the side 3.6."""
+    piece, figures = cut(key)
+    scale, view = piece_view(piece, figures, width, height)
+    outlines = [
+        point for item in view.items if isinstance(item, Stroke) and item.pen == "outline" for point in item.points
+    ]
+    across = [x for x, _ in outlines]
+    assert scale == 50
+    assert (max(across) - min(across)) * scale / IN == pytest.approx({"hub_plate": 7.0, "beam_side": 3.6}[key])
