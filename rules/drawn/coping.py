@@ -135,7 +135,8 @@ def _arm_root(arm: Cylinder, parts: Mapping[str, Part], *, tube_beam: bool) -> C
             faces.append((abs(y - block.low), asin(abs(way[1])), "the beam's inboard face"))
     if plate is not None:
         body = next(shape for shape in plate.shapes if isinstance(shape, Prism))
-        faces.append((abs(arm.start[1] - body.origin[1] - body.low), asin(abs(way[1])), "the plate's back"))
+        back = body.origin[1] + body.low
+        faces.append((abs(arm.start[1] - back), asin(abs(way[1])), "the plate's back"))
     near = [face for face in faces if face[0] <= NEAR and face[1] >= FLATTEST]
     if not near:
         return "its root stands on no flat face that is known, or lies along it; fit it in the fixture"

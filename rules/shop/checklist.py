@@ -111,14 +111,19 @@ def _written(entry: object) -> str:
 
 
 def _together(one: Marks, other: Marks) -> Marks:
+    """All that is written in either. Where they were made for different things, no line asks for both, and so all are stale."""
     return Marks(
         one.left or other.left,
         one.right or other.right,
-        " / ".join(dict.fromkeys(filter(None, (one.left_measured, other.left_measured)))),
-        " / ".join(dict.fromkeys(filter(None, (one.right_measured, other.right_measured)))),
-        one.asked_for or other.asked_for,
+        _both(one.left_measured, other.left_measured),
+        _both(one.right_measured, other.right_measured),
+        _both(one.asked_for, other.asked_for),
         one.text or other.text,
     )
+
+
+def _both(one: str, other: str) -> str:
+    return " / ".join(dict.fromkeys(filter(None, (one, other))))
 
 
 def marked(lines: Iterable[ChecklistLine], kept: Mapping[str, Marks]) -> list[tuple[ChecklistLine, Marks]]:

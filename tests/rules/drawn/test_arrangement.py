@@ -94,6 +94,21 @@ def test_a_tube_is_cut_through_both_its_walls_and_round_from_above() -> None:
     assert {1.125, 3.625, 3.875} <= behind
 
 
+@pytest.mark.parametrize("left", [{"beam": "none"}, {"beam_width": None}, {"beam_depth": None}])
+def test_a_beam_that_is_not_there_or_has_no_size_is_not_in_the_section(left: dict[str, str | None]) -> None:
+    """Its wall is still on the sheet. Of wall lines the channel has one 4.475 in behind the plate's front."""
+    sheet = document("scree_ox_strength")
+    sheet["upright"] = {key: entry for key, entry in {**sheet["upright"], **left}.items() if entry is not None}
+
+    def backs(judged: Judged) -> set[float]:
+        _, found = views(judged)
+        points = [point for item in strokes(found["section A-A"], "outline") for point in item.points]
+        right = max(x for x, _ in points)
+        return {round((right - x) * 5 / IN, 3) for x, _ in points}
+
+    assert 4.475 in backs(ox()) and {0.875} <= backs(judged_document(sheet)) <= backs(ox()) - {4.475}
+
+
 def test_pieces_of_a_section_have_each_its_own_hatching() -> None:
     _, found = views()
     slopes = set()

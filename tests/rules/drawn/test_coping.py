@@ -80,7 +80,9 @@ def test_a_leaning_tube_on_a_plate_by_hand() -> None:
     )
 
 
-@pytest.mark.parametrize("coping", [Coping("", 40.0, 30.0, 1.0), Coping("", 30.0, 40.0, 1.0, 6.0)])
+@pytest.mark.parametrize(
+    "coping", [Coping("", 40.0, 30.0, 1.0), Coping("", 30.0, 40.0, 1.0, 6.0), Coping("", 30.0, 0.5, 1.0)]
+)  # the last of them is a wire, and no plate
 def test_a_tube_that_does_not_meet_the_other_all_round_is_refused(coping: Coping) -> None:
     with pytest.raises(ValueError, match="too large"):
         edge(coping)

@@ -159,6 +159,16 @@ def test_the_two_parts_of_a_clash_are_in_its_colour_and_the_gap_is_written_betwe
     assert (gap.part, gap.label.part, gap.label.mm) == ("clash", "clash", 1.5)
 
 
+@pytest.mark.parametrize(
+    ("across", "side"), [(-62.5, "inboard"), (-0.5, "inboard"), (0.5, "outboard"), (40.0, "outboard")]
+)
+def test_the_words_of_a_clash_stand_on_its_own_side_of_the_tyres_middle(across: float, side: str) -> None:
+    places = {"on_one": (30.0, across + 1.5, -40.0), "on_other": (30.0, across, -40.0)}
+    scene = front_scene({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", **places)})
+    gap = next(item for item in scene.items if isinstance(item, Dimension) and item.part == "clash")
+    assert (gap.label.side, gap.label.at) == (side, near((across, 370.0)))
+
+
 def test_fixed_parts_in_one_another_are_in_the_colour_of_a_clash_too() -> None:
     ring, hat = PARTS["rotor_ring_part"], PARTS["lower_joint_housing_part"]
     deep = BetweenTwo("one", "other", (ring, hat), -4.0, on_one=(30.0, -61.0, -40.0), on_other=(30.0, -65.0, -40.0))  # type: ignore[arg-type]

@@ -72,6 +72,24 @@ def test_a_plate_with_round_corners_and_a_bore_has_two_edges() -> None:
     assert all(line[0] == line[-1] for line in lines)
 
 
+@pytest.mark.parametrize(
+    ("cover", "hides", "below"),
+    [
+        # a triangle 20 wide at its foot and 10 high: 1 above its foot it is 18 wide; its sides lean by 45 degrees
+        (((0.0, -1.0), (20.0, -1.0), (10.0, 9.0)), 18.0, 20.0 + 2 * sqrt(2)),
+        (((5.0, -1.0), (12.0, -1.0), (12.0, 9.0), (5.0, 9.0)), 7.0, 7.0 + 2 * 1.0),
+        # a pentagon, 8 wide where it stands over the edge
+        (((6.0, -1.0), (14.0, -1.0), (14.0, 5.0), (10.0, 9.0), (6.0, 5.0)), 8.0, 8.0 + 2 * 1.0),
+    ],
+)
+def test_what_covers_has_three_corners_or_more(cover: EdgeLine, hides: float, below: float) -> None:
+    """It stands over the lower edge of a bar 20 by 10, 1 below it. Where the bar covers it, what is below the bar is left."""
+    bar, over = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0))), Patch(cover)
+    assert length(edges([bar], [over])) == pytest.approx(60.0 - hides)
+    assert length(hidden([bar], [over])) == pytest.approx(hides)
+    assert length(edges([over], [bar])) == pytest.approx(below)
+
+
 def test_what_lies_under_something_is_hidden_and_the_rest_is_not() -> None:
     """A bar 20 by 10 under a square of 4 in its middle: 4 of each long edge is hidden."""
     bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))

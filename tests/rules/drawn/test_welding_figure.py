@@ -110,6 +110,23 @@ def test_from_the_hub_side_front_is_at_the_left() -> None:
     assert has(thin, -13.0, -29.6, -22.0, -29.6)
 
 
+@pytest.mark.parametrize(
+    ("known", "left", "bottom", "top"),
+    [
+        ((), -15.0, -14.0, 14.0),  # the hub face alone, 55 mm each way
+        (("upper_above_spindle", "upper_pivot_ahead"), -15.0, -14.0, 31.4),
+        (("pivots.lower_below_spindle", "pivots.lower_radius", "lower_pivot_ahead"), -16.0, -37.0, 14.0),
+    ],
+)
+def test_the_spindles_lines_reach_past_the_hub_face_also_where_nothing_is_drawn(
+    known: tuple[str, ...], left: float, bottom: float, top: float
+) -> None:
+    """4 beyond it fore and aft and 3 up and down, or beyond what reaches farther."""
+    centres = lines(_view(_from_the_hub_side({name: PIVOTS[name] for name in known}, SCALE)).items, "centre")
+    assert has(centres, left, 0.0, 15.0, 0.0)
+    assert has(centres, 0.0, bottom, 0.0, top)
+
+
 @pytest.mark.parametrize("name", ["dune_wren_finished", "scree_ox_strength", "fell_badger_finished_metric"])
 def test_no_leader_to_a_pivots_weld_runs_through_its_joint(name: str) -> None:
     drawn = figures(judged_document(sample(name)), 184.0, 102.0)

@@ -99,6 +99,13 @@ def test_what_rests_on_loads_is_told_in_three_figures(number: float, unit: str, 
         (0.0, 40.0, "0 to 1 1/2 in"),
         (150.0, 450.0, "6 to 17 in"),
         (0.5, 0.6, "0.02 to 0.023 in"),  # no two marks lie within
+        # in sixteenths from 1/4 in up, in 32nds from 1/16 in up, in 64ths below
+        (6.40, 20.0, "5/16 to 3/4 in"),  # 0.252: 9/32 would be nearer; 0.787
+        (5.20, 20.0, "7/32 to 3/4 in"),  # 0.205: 1/4 is the next sixteenth
+        (1.62, 20.0, "3/32 to 3/4 in"),  # 0.0638: 5/64 would be nearer
+        (1.70, 20.0, "3/32 to 3/4 in"),  # 0.0669
+        (0.90, 20.0, "3/64 to 3/4 in"),  # 0.0354: 1/16 is the next 32nd
+        (0.30, 1.45, "1/64 to 3/64 in"),  # 0.0571: 1/32 is the next 32nd
     ],
 )
 def test_from_one_mark_of_a_tape_to_another(low: float, high: float, expected: str) -> None:

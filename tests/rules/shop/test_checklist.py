@@ -452,6 +452,32 @@ def test_two_entries_of_one_line_are_put_together() -> None:
     assert kept["a"] == Marks(True, True, "1 / 2", "")
 
 
+@pytest.mark.parametrize(
+    ("first", "second", "is_right_for"),
+    [
+        ({"target": "10 in"}, {"target": "10 in"}, {"10 in"}),
+        ({"target": "10 in"}, {}, {"10 in"}),
+        ({}, {"target": "10 in"}, {"10 in"}),
+        ({"target": "11 in", "marked_for": "10 in"}, {"target": "10 in"}, {"10 in"}),
+        # one side was done to each: no line asks for both
+        ({"target": "10 in"}, {"target": "11 in"}, set()),
+        ({"target": "11 in", "marked_for": "10 in"}, {"target": "11 in"}, set()),
+    ],
+)
+def test_two_entries_of_one_line_are_right_for_what_both_were_made_for(
+    first: dict[str, str], second: dict[str, str], is_right_for: set[str]
+) -> None:
+    entries = [{"id": "a", "left": True, **first}, {"id": "a", "right": True, **second}]
+    marks = kept_marks({"checklist": entries})["a"]
+    assert {
+        asks for asks in ("10 in", "11 in") if not marks.stale_for(ChecklistLine("a", "S", "Do it", asks))
+    } == is_right_for
+    # what is written back says the same when it is read again
+    line = ChecklistLine("a", "S", "Do it", "11 in")
+    again = kept_marks({"checklist": to_tables([line], {"a": marks})})["a"]
+    assert (again.left, again.right, again.stale_for(line)) == (True, True, "11 in" not in is_right_for)
+
+
 def test_tables_leave_out_results_nobody_wrote() -> None:
     table = to_tables([ChecklistLine("a.b", "S", "Do it", "1 in", "+/- 0.1")], {})[0]
     assert table == {

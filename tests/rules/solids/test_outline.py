@@ -15,6 +15,14 @@ CROSS: Polygon = (
     (0.0, 1.0), (1.0, 1.0),
 )  # fmt: skip
 
+SLITS: Polygon = (
+    (-100.0, 0.0), (18.75, 0.0), (25.0, 10.0), (24.0, 0.0), (60.0, 0.0), (-60.0, 40.0), (70.0, 0.0), (100.0, 0.0), (100.0, 50.0),
+    (50.0, 50.0), (50.0, 100.0), (-100.0, 100.0),
+)  # fmt: skip
+"""A plate of 200 x 100 less a corner of 50 x 50, with two slits from below, of 10 x 40 / 2 and of 5.25 x 10 / 2. From the corner
+at 50, 50 both ends of a side of the small slit lie in one line ahead, nearest of all, but the long slit lies between. Two cuts
+at each of its three inward corners at most."""
+
 
 def turn(one: tuple[float, float], middle: tuple[float, float], other: tuple[float, float]) -> float:
     (ax, ay), (bx, by), (cx, cy) = one, middle, other
@@ -22,7 +30,8 @@ def turn(one: tuple[float, float], middle: tuple[float, float], other: tuple[flo
 
 
 @pytest.mark.parametrize(
-    ("outline", "size", "most"), [(ARROWHEAD, 30.0, 2), (FLAG, 80.0, 3), (ZIGZAG, 40.0, 3), (CROSS, 5.0, 5)]
+    ("outline", "size", "most"),
+    [(ARROWHEAD, 30.0, 2), (FLAG, 80.0, 3), (ZIGZAG, 40.0, 3), (CROSS, 5.0, 5), (SLITS, 17273.75, 7)],
 )
 @pytest.mark.parametrize("backwards", [False, True])
 def test_pieces_are_convex_and_as_large_as_the_whole(outline: Polygon, size: float, most: int, backwards: bool) -> None:

@@ -97,5 +97,8 @@ def test_what_is_not_known_over_a_full_turn_is_refused() -> None:
     for shape in (Cylinder((50.0, 0.0, 0.0), (60.0, 0.0, 0.0), 5.0), Rod((50.0, 0.0, 0.0), (60.0, 3.0, 0.0), 5.0)):
         with pytest.raises(ValueError, match="stands along the axis"):
             all_round((shape,), (0.0, 0.0, 0.0), SPINDLE)
-    with pytest.raises(ValueError, match="goes all round"):
-        turning_gap(solid(Ball(HUB, 5.0)), solid(Ball(HUB, 5.0)))
+    whole = ring(HUB, SPINDLE, 70.0, 140.0, -10.0, 10.0)
+    half = Revolved(HUB, SPINDLE, whole.profile, towards=Z, half_angle=pi / 2)
+    for shapes in ((Ball(HUB, 5.0),), (half,), (whole, Ball(HUB, 5.0)), (Ball(HUB, 5.0), whole), (whole, half)):
+        with pytest.raises(ValueError, match="goes all round"):
+            turning_gap(solid(*shapes), solid(Ball(HUB, 5.0)))

@@ -8,6 +8,7 @@ import pytest
 
 from rules.drawn.moving.graphs import Curve, graphs
 from rules.drawn.moving.scene import LOCK_NOTCHES, TravelAndLock
+from rules.measure.outline import Point
 from rules.motion.points import CannotReach
 
 
@@ -88,3 +89,21 @@ def test_outer_over_inner_angle_with_the_ideal_beside_it() -> None:
     _, found = beside.at(TravelAndLock(0.0, 0.5))
     assert found == (pytest.approx(20.0), pytest.approx(ideal))
     assert beside.told(TravelAndLock(0.0, 0.5)) == f"Outer 15, dashed ideal {round(ideal, 2):g}, ride"
+
+
+GRAPH = Curve(
+    "{up} at {across}, {beside}", "travel", (-10.0, 0.0, 30.0), ((-10, 1.0), (0, 2.0), (30, 5.0)), "mm", "deg"
+)
+
+
+@pytest.mark.parametrize(
+    ("travel", "point"), [(-10.0, (-10, 1)), (-5.0, (-5, 1.5)), (10.0, (10, 3)), (30.0, (30, 5)), (99.0, (30, 5))]
+)
+def test_between_two_places_a_curve_is_straight(travel: float, point: Point) -> None:
+    assert GRAPH.at(TravelAndLock(travel, 0.3)) == (pytest.approx(point), None)
+
+
+def test_a_curve_over_lock_does_not_ask_which_side() -> None:
+    graph = GRAPH._replace(by="lock", places=(0.0, 0.5, 1.0), beside=((0, 0.0), (0, 4.0), (0, 8.0)))
+    assert graph.at(TravelAndLock(50.0, -0.75)) == graph.at(TravelAndLock(0.0, 0.75)) == ((15.0, 3.5), (0.0, 6.0))
+    assert graph.told(TravelAndLock(0.0, -0.75)) == "3.5 at 15, 6"

@@ -6,9 +6,7 @@ from typing import Any
 
 import pytest
 
-from rules.corner.part import SPINDLE, Part, spindle, turning
-from rules.corner.placing import Ride, placed
-from rules.drawn.moving.gaps import near_touch
+from rules.corner.placing import placed
 from rules.drawn.moving.graphs import Curve, graphs
 from rules.drawn.moving.scene import (
     LOCK_NOTCHES,
@@ -23,12 +21,11 @@ from rules.drawn.moving.scene import (
     touches,
 )
 from rules.drawn.moving.scene import moving as front_end
-from rules.drawn.scene import Body, Item, Line, Mark
+from rules.drawn.scene import Body, Item, Label, Line, Mark
 from rules.judging.judge import Judged
 from rules.measure.outline import Point
-from rules.motion.points import CannotReach, Pose, UprightPoints
+from rules.motion.points import CannotReach
 from rules.motion.sweep import Worst
-from rules.solids.shapes import Ball, Rod, ring
 from tests.support.front_ends import parallel_arms, straight_rack
 
 Judge = Callable[[Mapping[str, object]], Judged]
@@ -113,6 +110,30 @@ def test_the_pivots_stand_where_the_sheet_has_them(front: Moving) -> None:
         if isinstance(item, Mark)
     ]
     assert {(-500.0, -170.0), (-500.0, 190.0), (-410.0, -190.0), (-410.0, 220.0)} <= set(marks)
+
+
+@pytest.mark.parametrize("arm", ["lower", "upper"])
+@pytest.mark.parametrize("far_in", ["front", "rear"])
+@pytest.mark.parametrize("higher", ["front", "rear"])
+def test_the_name_of_an_arm_stands_at_its_pivot_that_is_farther_inboard(
+    judged: Judge, moving: dict[str, object], arm: str, far_in: str, higher: str
+) -> None:
+    """40 mm farther in than the other, 20 higher or lower. At track 1600: 260 - 800 = -540."""
+    typed = dict(moving)
+    for end, ahead in (("front", 180), ("rear", -200)):
+        across, up = 260 if end == far_in else 300, 400 if end == higher else 380
+        typed |= {f"arms.{arm}_{end}_from_centre": f"{across} mm", f"arms.{arm}_{end}_height": f"{up} mm"}
+        typed[f"arms.{arm}_{end}_ahead"] = f"{ahead} mm"
+    front = front_end(judged(typed).worked.known)
+    assert front is not None
+    up, down = (400 if far_in == higher else 380), (-180 if far_in == "front" else 200)
+    for view, at in (("front", (-540, up)), ("plan", (-540, down))):
+        (name,) = (
+            item
+            for item in scene(front, RIDE, view, False).items  # type: ignore[arg-type]
+            if isinstance(item, Label) and item.text == f"{arm} arm"
+        )
+        assert name.at == pytest.approx(at)
 
 
 @pytest.mark.parametrize("place", PLACES)
@@ -283,52 +304,6 @@ def test_a_notch_is_what_a_tape_shows() -> None:
 # Gaps
 
 
-def straight(inner_end: tuple[float, float, float], tie_rod_end: tuple[float, float, float]) -> Pose:
-    return Pose(
-        (0, -80.0, 300.0), (0, -120.0, 560.0), (0, 0, 400.0), (0.0, 1.0, 0.0), tie_rod_end, inner_end, 0.0, 400.0
-    )
-
-
-UPRIGHT = UprightPoints((0.0, -80.0, 300.0), (0.0, -120.0, 560.0), (0.0, 0.0, 400.0))
-
-
-def ring_of(name: str, inner: float, outer: float, half: float) -> Part:
-    return turning(name, 400.0, ring(spindle(400.0), SPINDLE, inner, outer, -half, half))
-
-
-def test_a_gap_by_hand_with_its_place() -> None:
-    """Tyre's side 150 inboard, the rod's outer end 200 inboard at wheel-centre height 300 behind, rod 25: 50 - 12.5 = 37.5."""
-    ends = ((-300.0, -600.0, 400.0), (-300.0, -200.0, 400.0))
-    parts = {"tyre": ring_of("tyre", 208.0, 444.5, 150.0), "tie rod": Part("tie rod", "tie rod", (Rod(*ends, 12.5),))}
-    found = near_touch(parts, Ride(UPRIGHT, tie_rod=ends), straight(*ends))
-    assert found is not None and (found.between, round(found.gap, 2)) == ("tyre to tie rod", 37.5)
-    assert found.at == pytest.approx((-300.0, -187.5, 400.0), abs=0.1)
-
-
-def test_the_nearer_of_two_is_told() -> None:
-    """Housing 22, 100 below the wheel centre, barrel 180: 58. Upper arm 160 above it, tube 30: 180 - 160 - 15 = 5."""
-    parts = {
-        "rim": ring_of("rim", 180.0, 208.0, 120.0),
-        "lower joint housing": Part(
-            "lower joint housing", "lower arm", (Ball(UPRIGHT.lower, 22.0),), "housing", held_by="upright"
-        ),
-        "upper arm": Part("upper arm", "upper arm", (Rod((0.0, -500.0, 560.0), UPRIGHT.upper, 15.0),)),
-    }
-    found = near_touch(parts, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0)))
-    assert found is not None and (found.between, round(found.gap, 2)) == ("rim to upper arm", 5.0)
-    assert found.at == pytest.approx((0.0, -120.0, 575.0), abs=0.5)
-    del parts["upper arm"]
-    without_arm = near_touch(parts, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0)))
-    assert without_arm is not None and (without_arm.between, round(without_arm.gap, 2)) == (
-        "rim to lower joint housing",
-        58.0,
-    )
-
-
-def test_no_parts_no_gap() -> None:
-    assert near_touch({}, Ride(UPRIGHT), straight((0, 0, 0), (0, 0, 0))) is None
-
-
 def test_moving_finds_what_the_judged_values_found_at_their_worst(front: Moving, known: Mapping[str, object]) -> None:
     worst = min(gap for name, gap in known.items() if name.endswith("_gap") and isinstance(gap, Worst))
     here, _ = touches(front, TravelAndLock(worst.travel, worst.lock))
@@ -405,24 +380,6 @@ def test_curves_end_where_the_links_lock(judged: Judge, moving: dict[str, object
     front = front_end(known)
     assert front is not None
     assert 300 < curves(front, known)["Camber"].places[-1] < 400
-
-
-GRAPH = Curve(
-    "{up} at {across}, {beside}", "travel", (-10.0, 0.0, 30.0), ((-10, 1.0), (0, 2.0), (30, 5.0)), "mm", "deg"
-)
-
-
-@pytest.mark.parametrize(
-    ("travel", "point"), [(-10.0, (-10, 1)), (-5.0, (-5, 1.5)), (10.0, (10, 3)), (30.0, (30, 5)), (99.0, (30, 5))]
-)
-def test_between_two_places_a_curve_is_straight(travel: float, point: Point) -> None:
-    assert GRAPH.at(TravelAndLock(travel, 0.3)) == (pytest.approx(point), None)
-
-
-def test_a_curve_over_lock_does_not_ask_which_side() -> None:
-    graph = GRAPH._replace(by="lock", places=(0.0, 0.5, 1.0), beside=((0, 0.0), (0, 4.0), (0, 8.0)))
-    assert graph.at(TravelAndLock(50.0, -0.75)) == graph.at(TravelAndLock(0.0, 0.75)) == ((15.0, 3.5), (0.0, 6.0))
-    assert graph.told(TravelAndLock(0.0, -0.75)) == "3.5 at 15, 6"
 
 
 def test_lock_notches_are_places_of_the_curve(front: Moving, known: Mapping[str, object]) -> None:
