@@ -80,6 +80,21 @@ def test_a_check_says_when_one_reading_would_move_its_verdict() -> None:
     assert "No single reading error moves this verdict." in far
 
 
+def test_a_watch_says_which_reading_would_make_it_a_stop() -> None:
+    # 14.1 / 2 - 10.9 / 2 - 1.46 in = 0.14 in = 3.556 mm: a watch, a stop below 3 mm, and the reach is read to 1 mm.
+    watch = "\n".join(explain(judged(caliper={"reach_above_rotor": "1.46 in"}), "caliper-clears-barrel"))
+    assert "Verdict: watch" in watch
+    assert "caliper.reach_above_rotor out by 0.039 in would make it stop" in watch
+
+
+def test_what_is_a_stop_or_not_judged_says_nothing_of_readings() -> None:
+    # 1.6 in is the whole room: nothing is left, and no reading makes a stop worse.
+    for reach in ("1.6 in", None):
+        text = "\n".join(explain(judged(caliper={"reach_above_rotor": reach}), "caliper-clears-barrel"))
+        assert "Verdict: good" not in text and "Verdict: watch" not in text
+        assert "reading" not in text
+
+
 def test_a_value_that_waits_or_does_not_apply_says_so() -> None:
     waiting = "\n".join(explain(judged(pivots={"inclination": None}), "hub_height_offset"))
     assert "Result: not known yet; waits for steering-axis inclination" in waiting

@@ -1,6 +1,7 @@
 """Which way a lever is worth following, and a narrow good place past which it gets worse again; figures by hand."""
 
 from collections.abc import Callable, Iterable, Mapping
+from types import SimpleNamespace
 from typing import Any, cast
 
 import pytest
@@ -48,6 +49,24 @@ def test_a_good_place_that_strides_go_past_is_found_between_them(bottom: int) ->
 def test_where_none_is_good_the_bottom_is_the_nearest_miss(bottom: float) -> None:
     reached, nearest = followed(bottom, 0.1)
     assert reached is None and nearest is not None and abs(nearest - bottom) == 0.5
+
+
+@pytest.mark.parametrize("unit", [1 / 1024, 1 / 8, 1.0, 1024.0])
+def test_a_stride_goes_where_the_last_one_points_whatever_unit_the_check_counts_in(unit: float) -> None:
+    """A straight line, good from step 30, strides of 4. At 4 it is 26 short, and 4 steps brought 4: 26 more and one, but no
+    more than three times as far, 12. At 16 it is 14 short, and 12 brought 12: 14 more and one. Then halving, from 16 to 31.
+    """
+    asked: list[int] = []
+
+    def ask(answers: Mapping[str, object]) -> Score:
+        asked.append(int(cast(float, answers[NAME])))
+        return Score(GOOD if asked[-1] >= 30 else STOP, (asked[-1] - 30) * unit)
+
+    probe = cast(Probe, SimpleNamespace(best=GOOD, asking=lambda fields: ask))
+    lever = Lever((NAME,), lambda n: {NAME: float(n)}, 4)
+    reached, _ = follow(lever, probe, Score(STOP, -30 * unit), (1,))
+    assert asked == [4, 16, 31, 23, 27, 29, 30]
+    assert reached is not None and reached.n == 30
 
 
 def test_marks_beside_the_best_place_are_tried_until_one_is_good() -> None:

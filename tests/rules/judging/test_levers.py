@@ -214,6 +214,13 @@ def test_relay_arms_are_best_as_long_as_the_steering_arms() -> None:
         (240.0, (244.4, 300.0), 245.0),
         (310.0, (244.0, 300.0), 300.0),
         (310.0, (244.0, 300.4), 300.0),
+        # An odd number of marks away, and one alone: none is passed over.
+        (241.0, (244.0, 300.0), 244.0),
+        (309.0, (244.0, 300.0), 300.0),
+        (243.0, (244.0, 300.0), 244.0),
+        (301.0, (244.0, 300.0), 300.0),
+        (247.0, (250.0, 250.0), 250.0),
+        (253.0, (250.0, 250.0), 250.0),
     ],
 )
 def test_into_what_is_usual_by_whole_millimetres(now: float, usual: tuple[float, float], to: float) -> None:

@@ -102,6 +102,13 @@ SNOUT = {"hub.held_together_by": "the nut of a fixed snout"}
         ("hub-bolts-turned", {"hub.mount_turned": "0 deg"}, "does not apply"),
         ("hub-bolts-turned", {"hub.mount_turned": "30 deg"}, "watch"),
         ("hub-bolts-turned", {"hub.mount_turned": "30 deg", "hub.mount_circle": "120.2 mm"}, "good"),
+        # Four placed one by one, 44.5 deg from the top; another number of bolts stands on a circle, whether it is entered or not.
+        (
+            "hub-bolts-turned",
+            {"hub.mount_turned": "44.5 deg", "hub.mount_places": FOUR.format(60.1), **APART},
+            "good",
+        ),
+        ("hub-bolts-turned", {"hub.mount_turned": "30 deg", "hub.mount_bolts": 5, **APART}, "good"),
         ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "12 mm", "bolts.hub_bolt_into": "steel"}, "good"),
         ("hub-bolt-thread-there", {"bolts.hub_bolt_engagement": "12.2 mm", "bolts.hub_bolt_into": "steel"}, "stop"),
         # ISO 4032: an M12 nut is at most 10.8 mm high; 1.08 times that is 11.66.
