@@ -157,3 +157,18 @@ def test_a_plate_of_fourteen_inches_is_no_smaller_than_one_to_six() -> None:
     """Letter is 215.9 mm wide: 26 of margins and 6 between the views leave 184."""
     drawn = figures(judged_document(sample("scree_ox_strength")), 184.0, 102.0)
     assert drawn is not None and drawn[0] <= 6.0
+
+
+@pytest.mark.parametrize(("ahead", "way"), [("-6.2 in", 1), ("6.2 in", -1)])
+def test_leaders_to_the_welds_from_the_hub_side_begin_where_they_are(ahead: str, way: int) -> None:
+    """A beam 3.2 in wide that ends 2 3/8 in below the wheel centre; the arm on its side, towards the tie rod's end, 0.3 in below;
+    the caliper ahead, which is left, where the plate ends 3.5 in from the wheel centre."""
+    sheet = sample("scree_ox_strength")
+    sheet["steering"]["tie_rod_ahead"] = ahead
+    drawn = figures(judged_document(sheet), 184.0, 102.0)
+    assert drawn is not None
+    led = {item.text: item.led[0] for item in drawn[2].items if isinstance(item, PaperWords) and item.led}
+    begins = {words: (x * drawn[0] / 25.4, y * drawn[0] / 25.4) for words, (x, y) in led.items()}
+    assert begins["weld 3"] == pytest.approx((way * 1.6, -0.3))
+    assert begins["weld 4"][0] == pytest.approx(-3.5)
+    assert begins["weld 5"] == pytest.approx((1.6, -2.375))
