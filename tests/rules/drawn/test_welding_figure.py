@@ -90,6 +90,14 @@ def test_the_lean_is_the_angle_between_plumb_and_the_axis() -> None:
     assert top[0] ** 2 + top[1] ** 2 == pytest.approx((0.62 * 50) ** 2)
 
 
+@pytest.mark.parametrize(("apart", "said"), [(7.5, True), (5.5, True), (4.5, False), (0.0, False)])
+def test_an_axis_of_less_than_a_millimetre_on_paper_has_no_lean(apart: float, said: bool) -> None:
+    """The upper pivot so many mm above the lower one, reduced five times."""
+    known = PIVOTS | {"upper_above_spindle": apart - 130.0}
+    assert ("F9" in words(front(known))) is said
+    assert ("F10" in words(_view(_from_the_hub_side(known, SCALE)))) is said
+
+
 def test_without_pivots_only_the_faces_are_drawn() -> None:
     view = front({"hub.flange_to_mount_face": 60.0})
     assert words(view) == ["F1", "hub face", "plate face"]
