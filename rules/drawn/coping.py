@@ -125,18 +125,16 @@ def _arm_root(arm: Cylinder, parts: Mapping[str, Part], *, tube_beam: bool) -> C
     block = next((shape for shape in beam.shapes if isinstance(shape, Prism)), None) if beam else None
     if block is not None:
         half = max(x for x, _ in block.outline)
-        x, y = arm.start[0] - block.origin[0], arm.start[1] - block.origin[1]
-        ys = [block.origin[1] + level - arm.start[1] for level in (block.low, block.high)]
+        x, y, _ = minus(arm.start, block.origin)
         if tube_beam:
             return _tube_to_upright_tube(arm, block, tube, half)
-        if min(ys) - NEAR <= 0 <= max(ys) + NEAR:
+        if block.low - NEAR <= y <= block.high + NEAR:
             faces.append((abs(abs(x) - half), asin(abs(way[0])), "the beam's side"))
         if abs(x) <= half:
             faces.append((abs(y - block.low), asin(abs(way[1])), "the beam's inboard face"))
     if plate is not None:
         body = next(shape for shape in plate.shapes if isinstance(shape, Prism))
-        back = body.origin[1] + body.low
-        faces.append((abs(arm.start[1] - back), asin(abs(way[1])), "the plate's back"))
+        faces.append((abs(minus(arm.start, body.origin)[1] - body.low), asin(abs(way[1])), "the plate's back"))
     near = [face for face in faces if face[0] <= NEAR and face[1] >= FLATTEST]
     if not near:
         return "its root stands on no flat face that is known, or lies along it; fit it in the fixture"

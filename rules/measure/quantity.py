@@ -298,7 +298,8 @@ def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed
         if match["only_top"] and not inch_mark:
             readings = f"{first[0]} ft 0 {match[0]} in", f"{first[0]} {match[0]} ft"
             raise _which(typed.entry, *readings)
-        return (abs(feet) * FOOT + inches * INCH) * (-1 if first["sign"] == "-" else 1)
+        length = abs(feet) * FOOT + inches * INCH
+        return -length if first["sign"] == "-" else length
     return None
 
 

@@ -234,7 +234,7 @@ def target(judged: Judged, wanted: Name, ways: tuple[str, str] = ("", ""), by_ta
     if words := as_named(judged.sheet, wanted):
         return words
     number, unit = float(answer(known, wanted)), wanted.unit
-    size = abs(number) if ways[0] else number
+    size = abs(number) if any(ways) else number
     full = show(size, unit, judged.shown_in)
     first = tape(size, judged.shown_in) if by_tape and unit == "mm" else full
     parts = [

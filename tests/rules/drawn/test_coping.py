@@ -140,6 +140,29 @@ def test_a_tubular_arm_to_the_plates_back() -> None:
     assert pattern.angle == pytest.approx(radians(43.96), abs=1e-3)
 
 
+@pytest.mark.parametrize(("behind", "what"), [(5.0, "the beam's inboard face"), (4.45, "the beam's side")])
+def test_a_tubular_arm_to_the_face_its_root_is_nearest_to(behind: float, what: str) -> None:
+    """The channel's inboard face is 4.125 + 3.6 = 7.725 in from the hub face, its sides at 1.6 in. The tie rod's end 10 in from
+    the hub face and the load 2.275 in inboard: the root on that face, 6.2 - 5 = 1.2 or 6.2 - 4.45 = 1.75 in behind the wheel
+    centre. There it is beside the face, 0.15 in from the side. Along (-5, -2.275, -0.3), 5.501 long: asin(2.275 / 5.501) = 24.43
+    deg; along (-4.45, -2.275, -0.3), 5.007 long: asin(4.45 / 5.007) = 62.72 deg."""
+    ((pattern,), _) = with_arm(
+        steering__tie_rod_inboard="10 in",
+        weld_steering_arm__load_inboard="2.275 in",
+        weld_steering_arm__load_ahead=f"-{behind} in",
+    )
+    assert pattern.name == f"Steering arm to {what}" and pattern.meets == 0.0
+    assert pattern.angle == pytest.approx(radians({5.0: 24.43, 4.45: 62.72}[behind]), abs=1e-3)
+
+
+@pytest.mark.parametrize(("inboard", "stands"), [(0.675, True), (0.0, True), (-0.2, False), (4.9, True), (5.2, False)])
+def test_a_beams_side_ends_where_the_beam_does_or_a_little_beyond(inboard: float, stands: bool) -> None:
+    """From 4.125 to 7.725 in from the hub face; with 20 mm, 0.787 in, on either side, from 3.338 to 8.512. The tie rod's end at
+    8.4: 8.4 less what the load is inboard of the root is where that stands, 1.75 in behind the wheel centre."""
+    (found, _) = with_arm(weld_steering_arm__load_inboard=f"{inboard} in")
+    assert [one.name for one in found] == (["Steering arm to the beam's side"] if stands else [])
+
+
 def test_a_tubular_arm_to_a_beam_that_is_a_tube() -> None:
     """A tube of 4 in up the plate, its middle 4.125 + 2 = 6.125 in from the hub face, the load 2.275 in inboard: the root 6.125
     in from the face too. The arm leans 0.3 in 5.007 from square to the beam: acos(0.3 / 5.007) = 86.56 deg. Seen from above its

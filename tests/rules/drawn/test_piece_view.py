@@ -8,7 +8,7 @@ import pytest
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import PaperWords, Stroke
-from rules.drawn.piece_view import piece_view
+from rules.drawn.piece_view import arc_rows, piece_view
 from rules.measure.outline import Point
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -98,3 +98,30 @@ def test_a_piece_that_no_paper_holds_is_drawn_at_the_last_reduction(key: str, wi
     across = [x for x, _ in outlines]
     assert scale == 50
     assert (max(across) - min(across)) * scale / IN == pytest.approx({"hub_plate": 7.0, "beam_side": 3.6}[key])
+
+
+ENDS = {"upper_end_width": "5 in", "lower_end_width": "5 in"}
+
+
+def test_the_arcs_of_an_edge_have_their_middles_from_both_edges_and_from_the_wheel_centre() -> None:
+    """Plate 7 x 14 3/8 in, the wheel centre 3.5 from the left and 7.275 from the lower edge. The ends are R 2 1/2, with their
+    middles as far from the plate's ends and as far fore and aft as the joints: 0.507 ahead below and 0.510 behind above. The
+    sides' corners of R 2 are level with the wheel centre, because nothing says how far it is as wide as it is there.
+    """
+    piece, _ = cut("hub_plate", plate=ENDS)
+    rows = {
+        tuple(round(size / IN, 3) for size in (row.from_left, row.from_bottom, *row.from_centre, row.diameter / 2))
+        for row in arc_rows(piece)
+    }
+    assert rows == {
+        (2.993, 2.5, -0.507, -4.775, 2.5), (4.010, 11.875, 0.510, 4.6, 2.5),
+        (2.0, 7.275, -1.5, 0.0, 2.0), (5.0, 7.275, 1.5, 0.0, 2.0),
+    }  # fmt: skip
+
+
+def test_words_of_an_arc_of_the_edge_begin_on_it() -> None:
+    _, begins = drawn("hub_plate", plate=ENDS)
+    assert {words for words in begins if words.startswith("R ")} == {"R 2 1/2 in", "R 2 in"}
+    middles = {"R 2 1/2 in": [(-0.507, -4.775), (0.510, 4.6)], "R 2 in": [(-1.5, 0.0), (1.5, 0.0)]}
+    for words, radius in (("R 2 1/2 in", 2.5), ("R 2 in", 2.0)):
+        assert min(abs(dist(begins[words], middle) - radius) for middle in middles[words]) < 1e-3

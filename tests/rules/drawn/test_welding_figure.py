@@ -90,6 +90,14 @@ def test_the_lean_is_the_angle_between_plumb_and_the_axis() -> None:
     assert top[0] ** 2 + top[1] ** 2 == pytest.approx((0.62 * 50) ** 2)
 
 
+@pytest.mark.parametrize(("apart", "said"), [(7.5, True), (5.5, True), (4.5, False), (0.0, False)])
+def test_an_axis_of_less_than_a_millimetre_on_paper_has_no_lean(apart: float, said: bool) -> None:
+    """The upper pivot so many mm above the lower one, reduced five times."""
+    known = PIVOTS | {"upper_above_spindle": apart - 130.0}
+    assert ("F9" in words(front(known))) is said
+    assert ("F10" in words(_view(_from_the_hub_side(known, SCALE)))) is said
+
+
 def test_without_pivots_only_the_faces_are_drawn() -> None:
     view = front({"hub.flange_to_mount_face": 60.0})
     assert words(view) == ["F1", "hub face", "plate face"]
@@ -157,3 +165,18 @@ def test_a_plate_of_fourteen_inches_is_no_smaller_than_one_to_six() -> None:
     """Letter is 215.9 mm wide: 26 of margins and 6 between the views leave 184."""
     drawn = figures(judged_document(sample("scree_ox_strength")), 184.0, 102.0)
     assert drawn is not None and drawn[0] <= 6.0
+
+
+@pytest.mark.parametrize(("ahead", "way"), [("-6.2 in", 1), ("6.2 in", -1)])
+def test_leaders_to_the_welds_from_the_hub_side_begin_where_they_are(ahead: str, way: int) -> None:
+    """A beam 3.2 in wide that ends 2 3/8 in below the wheel centre; the arm on its side, towards the tie rod's end, 0.3 in below;
+    the caliper ahead, which is left, where the plate ends 3.5 in from the wheel centre."""
+    sheet = sample("scree_ox_strength")
+    sheet["steering"]["tie_rod_ahead"] = ahead
+    drawn = figures(judged_document(sheet), 184.0, 102.0)
+    assert drawn is not None
+    led = {item.text: item.led[0] for item in drawn[2].items if isinstance(item, PaperWords) and item.led}
+    begins = {words: (x * drawn[0] / 25.4, y * drawn[0] / 25.4) for words, (x, y) in led.items()}
+    assert begins["weld 3"] == pytest.approx((way * 1.6, -0.3))
+    assert begins["weld 4"][0] == pytest.approx(-3.5)
+    assert begins["weld 5"] == pytest.approx((1.6, -2.375))

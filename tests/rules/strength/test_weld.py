@@ -81,9 +81,17 @@ def test_limits_by_hand() -> None:
     assert (yields.strength, yields.omega) == (pytest.approx(900.0), 1.5)
 
 
-def test_no_leg_is_refused() -> None:
+@pytest.mark.parametrize("leg", [0.0, -1.0])
+def test_no_leg_is_refused(leg: float) -> None:
     with pytest.raises(OutsideRange):
-        counted_length(100.0, 0.0)
+        counted_length(100.0, leg)
+
+
+@pytest.mark.parametrize("leg", [0.5, 1.0, 6.0])
+def test_a_leg_however_small_counts_in_its_own_measure(leg: float) -> None:
+    """AISC 360-16 J2-1: of 50 legs all, of 200 legs 1.2 - 0.002 x 200 = 0.8, of 400 legs 180."""
+    lengths = [counted_length(legs * leg, leg) / leg for legs in (50, 200, 400)]
+    assert lengths == pytest.approx([50.0, 160.0, 180.0])
 
 
 def test_nothing_is_infinite() -> None:
