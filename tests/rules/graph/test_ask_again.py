@@ -8,7 +8,7 @@ import pytest
 from rules.graph.asking import AskedField
 from rules.graph.declare import check, value
 from rules.graph.engine import Graph
-from rules.graph.results import DoesNotApply, Estimate, Judgement, OutsideRange
+from rules.graph.results import DoesNotApply, Estimate, Judgement, OutsideRange, Waits
 from rules.measure.units import Mm, Unit
 from rules.tables.sources import COMMON_PRACTICE
 
@@ -177,6 +177,51 @@ def test_what_does_not_apply_any_more_is_forgotten_and_comes_back(graph: Graph) 
     gone = graph.work_out({**ANSWERS, "wheel.width": 5.0})
     back, _ = graph.work_again(gone, ANSWERS)
     assert back.known["above"] == 9.0 and not back.not_here
+
+
+@planted
+def both(width: Mm, height: Mm) -> Mm:
+    return width + height
+
+
+@planted
+def does_without(both: Mm | None) -> Mm:
+    return 1.0
+
+
+@check("waits-by-its-own-word", step="wheel", title="Waits", good="x", source=COMMON_PRACTICE)
+def waits_by_its_own_word(does_without: Mm) -> Judgement:
+    raise Waits("both")
+
+
+@planted
+def narrow_enough(width: Mm) -> Mm:
+    if width > 900:
+        raise OutsideRange("it is too wide")
+    return 1.0
+
+
+@check("rests-on-what-failed", step="wheel", title="Fails", good="x", source=COMMON_PRACTICE)
+def rests_on_what_failed(narrow_enough: Mm) -> Judgement:
+    return Judgement("good", "{narrow_enough}")
+
+
+def test_a_check_that_waits_by_its_own_word_or_failed_is_asked_again_though_what_it_takes_stays() -> None:
+    """Its words name what is still missing, and which entries to put right: those may be others now."""
+    graph = Graph(FIELDS, [both, does_without, narrow_enough], [waits_by_its_own_word, rests_on_what_failed])
+    waiting, failing = graph.checks["waits-by-its-own-word"], graph.checks["rests-on-what-failed"]
+
+    before = graph.work_out({"wheel.depth": 5.0})
+    assert graph.ask_check(waiting, before) is None and before.waits[waiting.name] == ("wheel.width", "wheel.height")
+    worked, told = graph.work_again(before, {"wheel.depth": 5.0, "wheel.width": 950.0})
+    assert waiting.name in told and "does_without" not in told
+    assert graph.ask_check(waiting, worked) is None and worked.waits[waiting.name] == ("wheel.height",)
+
+    assert graph.ask_check(failing, worked) is None and worked.broken[failing.name] == "it is too wide"
+    _, told = graph.work_again(worked, {"wheel.depth": 5.0, "wheel.width": 960.0})
+    assert failing.name in told and "narrow_enough" not in told
+    _, told = graph.work_again(worked, {"wheel.depth": 6.0, "wheel.width": 950.0})
+    assert told == frozenset()
 
 
 def test_trying_answers_stops_there_too_and_leaves_nothing_of_the_one_before(graph: Graph) -> None:

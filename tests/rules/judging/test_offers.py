@@ -5,7 +5,7 @@ import pytest
 from rules.judging.judge import Judged, judge
 from rules.judging.offers import BY_VALUE, Offer, can_start, offer, start_value
 from rules.judging.trade import trade
-from rules.sheet import FIELDS, read_sheet
+from rules.sheet import FIELDS, Sheet, read_sheet
 from rules.sheet.alike import BY_NAME, HALF_OF, NOUGHT, OWN, SAME_AS, WALLS_OF_ARMS
 from rules.sheet.arranged import ASIDE, PAPERS, applies
 from sample_sheets import document
@@ -94,6 +94,30 @@ def test_where_nothing_judges_it_a_start_value_is_the_middle_of_what_is_usual(fi
     step, key = field.split(".")
     before = judged_document({"units": "metric"})
     assert start_value(field, before, lambda entry: read_sheet({"units": "metric", step: {key: entry}})) == middle
+
+
+@pytest.mark.parametrize(
+    ("field", "units", "tried"),
+    [
+        # Thirteen places from 150 to 450 mm, 25 apart.
+        ("pivots.spacing", "metric", [f"{size} mm" for size in range(150, 451, 25)]),
+        # From 8 to 12 deg, a third of a degree apart, each rounded to a whole one: four steps of that are the range.
+        ("pivots.inclination", "metric", ["8 deg", "9 deg", "10 deg", "11 deg", "12 deg"]),
+    ],
+)
+def test_start_values_are_looked_for_from_one_end_of_the_usual_range_to_the_other(
+    field: str, units: str, tried: list[str]
+) -> None:
+    """Both ends are usual themselves."""
+    step, key = field.split(".")
+    asked: list[str] = []
+
+    def with_answer(entry: str) -> Sheet:
+        asked.append(entry)
+        return read_sheet({"units": units, step: {key: entry}})
+
+    start_value(field, judged_document({"units": units}), with_answer)
+    assert list(dict.fromkeys(asked)) == tried
 
 
 def test_a_measurement_is_never_offered_a_start() -> None:

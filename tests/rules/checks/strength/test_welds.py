@@ -290,6 +290,9 @@ def upper(**changes: object) -> dict[str, object]:
         ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "warmed to 100 F, crayon"}, "stop"),
         ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "100 °C"}, "stop"),
         ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "300 deg F"}, "watch"),
+        # 150 °C, read to 5 °C.
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "145 C"}, "watch"),
+        ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "144 C"}, "stop"),
         ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "100 to 160 C"}, "watch"),
         ("upper-weld-filler", {"metal": "4130", "thickness_two": "7 mm", "preheat": "as the maker says"}, "watch"),
         (
@@ -308,6 +311,8 @@ def upper(**changes: object) -> dict[str, object]:
         ("upper-weld-filler", {**STICK, "filler": "e6011", "preheat": "none"}, "stop"),
         ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "140 F"}, "stop"),
         ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "150 F"}, "watch"),
+        ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "61 C"}, "watch"),  # 66 less 5
+        ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "60 C"}, "stop"),
         ("upper-weld-filler", {**STICK, "filler": "e6010", "preheat": "as the maker says"}, "watch"),
         ("upper-weld-filler", {**STICK, "filler": "e7018", "preheat": "none"}, "watch"),
         ("upper-weld-filler", {**STICK, "thickness_two": "19 mm", "filler": "e6011", "preheat": "none"}, "good"),
