@@ -82,7 +82,7 @@ class Thread:
 
 _DESCRIPTION = (
     r"(?:\s+(?P<plies>\d{1,2})\s?PR)?"
-    r"(?:\s*\(?(?P<index>\d{2,3})(?:/\d{2,3})?(?:\s?(?P<speed>[A-Z]))?\)?)?"
+    r"(?:\s*\(?(?P<index>\d{2,3})(?:/(?P<twin>\d{2,3}))?(?:\s?(?P<speed>[A-Z]))?\)?)?"
     r"(?:\s+(?:XL|RF|M\+S|MS|C))*"
 )
 _RIM = r"(?P<rim>\d{2}(?:\.5)?)"
@@ -102,6 +102,9 @@ _NO_ASPECT = Pattern(
     r"(?:P|LT)?\s?(?P<width>\d{3})\s?[RBD-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
 )
 _NO_RIM = Pattern(r"\d{2}(?:\.\d{1,2})?\s?[X/ -]\s?\d{1,2}(?:\.\d{1,2})?", re.ASCII)
+TWINS_APART = 8
+"""Most by which a tyre's load index alone is above its index as one of twins, which is never the higher one; two to four is
+usual. Common practice, no source; from memory."""
 TYRE_EXAMPLES = "33x12.50R15LT, LT265/75R16 123/120Q or P225/70R16"
 
 
@@ -141,6 +144,11 @@ def read_tyre_mark(entry: object) -> TyreMark:
     if diameter is not None and width >= diameter:
         raise EntryError(
             f"“{entry[:40]}” would be a tyre wider than it is tall; check the mark; for example {TYRE_EXAMPLES}"
+        )
+    if match["twin"] and not 0 <= int(match["index"]) - int(match["twin"]) <= TWINS_APART:
+        raise EntryError(
+            f"“{entry[:40]}”: of two load indices the first is the higher, for the tyre alone, by {TWINS_APART} at most; read "
+            "them again, or leave the second out"
         )
     groups = match.groupdict()
     return TyreMark(

@@ -157,6 +157,18 @@ def test_a_mark_that_cannot_be_read_is_refused_with_what_was_typed_and_examples(
     assert mark in str(refusal.value)
 
 
+@pytest.mark.parametrize("mark", ["LT245/70R17 99/116S", "33x12.50R15LT 108/109Q", "LT245/70R17 129/120S"])
+def test_two_load_indices_that_one_tyre_cannot_have_are_refused(mark: str) -> None:
+    """Common practice, no source: a tyre carries less as one of twins than alone, two to four indices less as a rule."""
+    with pytest.raises(EntryError, match="read them again, or leave the second out"):
+        read_tyre_mark(mark)
+
+
+@pytest.mark.parametrize("mark", ["LT245/70R17 116/116S", "LT245/70R17 124/116S", "LT245/70R17 119/116S"])
+def test_two_load_indices_that_one_tyre_may_have_are_read(mark: str) -> None:
+    assert read_tyre_mark(mark).load_index == int(mark.split()[1][:3])
+
+
 @pytest.mark.parametrize("mark", ["15x12.50R15", "14x12.50R15", "33x0R15", "315/00R17"])
 def test_a_tyre_no_larger_than_its_rim_is_refused(mark: str) -> None:
     with pytest.raises(EntryError, match="no larger than its rim"):
