@@ -191,6 +191,18 @@ def test_a_tab_is_figured_as_it_is_entered_also_where_it_is_longer_than_its_lug(
     assert any(words.startswith(f"tab {tab} by ") for words in said("upper_lug", plate={"tab_length": tab}))
 
 
+@pytest.mark.parametrize("key", ["upper_lug", "lower_lug"])
+def test_a_lugs_foot_is_straight_but_for_its_tab(key: str) -> None:
+    """A tab of 1 in in the middle, square, all its corners sharp."""
+    points = pieces(plate={"tab_length": "1 in"})[key].profile.points
+    foot = [(x / IN, y / IN, bulge) for x, y, bulge in points if y < 1e-6]
+    deep = min(y for _, y, _ in foot)
+    assert deep < -0.5 and foot[0][1] == foot[1][1] == 0.0  # the lug's own corners, right and left
+    assert foot[2:] == [
+        (pytest.approx(x), pytest.approx(y), 0.0) for x, y in ((-0.5, 0.0), (-0.5, deep), (0.5, deep), (0.5, 0.0))
+    ]
+
+
 @pytest.mark.parametrize("key", ["beam_side", "upper_lug", "lower_lug"])
 def test_no_dimension_stands_between_a_tab_and_its_words(key: str) -> None:
     """A side's height is written on the side away from its tabs, a lug's width below the words of its tab."""

@@ -179,4 +179,5 @@ def test_leaders_to_the_welds_from_the_hub_side_begin_where_they_are(ahead: str,
     begins = {words: (x * drawn[0] / 25.4, y * drawn[0] / 25.4) for words, (x, y) in led.items()}
     assert begins["weld 3"] == pytest.approx((way * 1.6, -0.3))
     assert begins["weld 4"][0] == pytest.approx(-3.5)
+    assert 0.0 < begins["weld 4"][1] < 7.1  # on the edge of the plate, which ends there
     assert begins["weld 5"] == pytest.approx((1.6, -2.375))
