@@ -119,6 +119,25 @@ def test_a_bore_that_is_no_hole_in_a_strip_is_said_to_be_left_out() -> None:
         assert any(said in words for words in face.left_out)
 
 
+@pytest.mark.parametrize(
+    ("upright", "bore", "whole"),
+    [
+        ({"beam_bottom": "1 in"}, "2 in", False),  # the bore's rim 1 in below the wheel centre is the strip's end
+        ({"beam_bottom": "1 1/16 in"}, "2 in", True),
+        ({"beam_top": "1 in"}, "2 in", False),
+        ({"beam_top": "1 1/16 in"}, "2 in", True),
+        ({"beam_width": "3 in"}, "2 in", False),  # 3 less two walls of 1/2 in leave 2 between the sides
+        ({"beam_width": "3 1/16 in"}, "2 in", True),
+    ],
+)
+def test_a_bore_that_just_touches_an_edge_of_a_strip_is_no_hole_in_it(
+    upright: dict[str, str], bore: str, whole: bool
+) -> None:
+    face = pieces(upright={"beam": "box", "beam_cut": None, **upright}, plate={"bore": bore})["beam_face"].profile
+    assert bool(face.holes) is whole
+    assert any("runs out of this strip" in words for words in face.left_out) is not whole
+
+
 @pytest.mark.parametrize(("way", "said"), [("access holes", True), ("studs", False), (None, False)])
 def test_access_holes_that_are_asked_for_are_said_not_to_be_drawn(way: str | None, said: bool) -> None:
     back = pieces(upright={"hub_bolt_access": way})["beam_back"]
