@@ -5,7 +5,17 @@ from math import cos, pi, radians, sin, tan
 import pytest
 
 from rules.corner.part import Part
-from rules.corner.slots import PLAY, SHORT_OF_FACE, PlateSlots, Slot, beam_slots, beam_tabs, lug_slots, missing_at
+from rules.corner.slots import (
+    PLAY,
+    SHORT_OF_FACE,
+    PlateSlots,
+    Slot,
+    beam_slots,
+    beam_tabs,
+    lug_slots,
+    missing_at,
+    name_of,
+)
 from rules.solids.shapes import Prism
 from rules.values.corner.upright_parts import plate_part
 
@@ -75,3 +85,17 @@ def test_what_a_level_cut_leaves_out() -> None:
     assert missing_at(slots, 100.0) == pytest.approx((40.0, 0.0))
     assert missing_at(slots, 45.0) == pytest.approx((0.0, 12.0))
     assert missing_at(slots, 60.0) == (0.0, 0.0)
+
+
+@pytest.mark.parametrize("half", [28.0, 0.5])
+def test_each_of_a_beams_slots_is_told_from_the_other_on_its_own_side(half: float) -> None:
+    """Two on each side, those at the front all above those at the rear; and one lug's."""
+    places = {
+        "front upper": (half, 90.0), "front lower": (half, 70.0), "rear upper": (-half, 20.0), "rear lower": (-half, -20.0),
+    }  # fmt: skip
+    slots = {words: Slot(at, 20.0, 6.0, pi / 2, "beam") for words, at in places.items()}
+    lug = Slot((0.0, 95.0), 30.0, 9.0, 0.0, "upper lugs")
+    for words, slot in slots.items():
+        assert name_of(slot, (*slots.values(), lug)) == f"{words} slot for the beam"
+    assert name_of(lug, (*slots.values(), lug)) == "slot for the upper lugs"
+    assert name_of(slots["rear upper"], (slots["front upper"], slots["rear upper"])) == "rear slot for the beam"

@@ -119,6 +119,25 @@ def test_a_bore_that_is_no_hole_in_a_strip_is_said_to_be_left_out() -> None:
         assert any(said in words for words in face.left_out)
 
 
+@pytest.mark.parametrize(
+    ("upright", "bore", "whole"),
+    [
+        ({"beam_bottom": "1 in"}, "2 in", False),  # the bore's rim 1 in below the wheel centre is the strip's end
+        ({"beam_bottom": "1 1/16 in"}, "2 in", True),
+        ({"beam_top": "1 in"}, "2 in", False),
+        ({"beam_top": "1 1/16 in"}, "2 in", True),
+        ({"beam_width": "3 in"}, "2 in", False),  # 3 less two walls of 1/2 in leave 2 between the sides
+        ({"beam_width": "3 1/16 in"}, "2 in", True),
+    ],
+)
+def test_a_bore_that_just_touches_an_edge_of_a_strip_is_no_hole_in_it(
+    upright: dict[str, str], bore: str, whole: bool
+) -> None:
+    face = pieces(upright={"beam": "box", "beam_cut": None, **upright}, plate={"bore": bore})["beam_face"].profile
+    assert bool(face.holes) is whole
+    assert any("runs out of this strip" in words for words in face.left_out) is not whole
+
+
 @pytest.mark.parametrize(("way", "said"), [("access holes", True), ("studs", False), (None, False)])
 def test_access_holes_that_are_asked_for_are_said_not_to_be_drawn(way: str | None, said: bool) -> None:
     back = pieces(upright={"hub_bolt_access": way})["beam_back"]
@@ -189,6 +208,18 @@ def test_a_lugs_and_an_arms_hole_are_measured_from_foot_and_root() -> None:
 @pytest.mark.parametrize("tab", ["1 in", "4 in"])
 def test_a_tab_is_figured_as_it_is_entered_also_where_it_is_longer_than_its_lug(tab: str) -> None:
     assert any(words.startswith(f"tab {tab} by ") for words in said("upper_lug", plate={"tab_length": tab}))
+
+
+@pytest.mark.parametrize("key", ["upper_lug", "lower_lug"])
+def test_a_lugs_foot_is_straight_but_for_its_tab(key: str) -> None:
+    """A tab of 1 in in the middle, square, all its corners sharp."""
+    points = pieces(plate={"tab_length": "1 in"})[key].profile.points
+    foot = [(x / IN, y / IN, bulge) for x, y, bulge in points if y < 1e-6]
+    deep = min(y for _, y, _ in foot)
+    assert deep < -0.5 and foot[0][1] == foot[1][1] == 0.0  # the lug's own corners, right and left
+    assert foot[2:] == [
+        (pytest.approx(x), pytest.approx(y), 0.0) for x, y in ((-0.5, 0.0), (-0.5, deep), (0.5, deep), (0.5, 0.0))
+    ]
 
 
 @pytest.mark.parametrize("key", ["beam_side", "upper_lug", "lower_lug"])

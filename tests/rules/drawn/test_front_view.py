@@ -275,6 +275,12 @@ def test_close_up_frames_rim_and_pivots_without_the_ground() -> None:
     assert frame.left < -149 and frame.right > 120.5
 
 
+def test_close_up_without_a_rim_frames_the_rotor_and_little_more() -> None:
+    """285 across, 420 up: from 277.5 to 562.5."""
+    frame = upright_scene({name: value for name, value in EVERYTHING.items() if name != "wheel.diameter"}).frame
+    assert 277.5 - 0.25 * 142.5 < frame.bottom < 277.5 and 562.5 < frame.top < 562.5 + 0.25 * 142.5
+
+
 def test_close_up_and_whole_wheel_show_the_same_parts() -> None:
     close, whole = upright_scene(EVERYTHING), front_scene(EVERYTHING)
     assert names(close) == names(whole)

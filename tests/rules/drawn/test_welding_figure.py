@@ -179,4 +179,20 @@ def test_leaders_to_the_welds_from_the_hub_side_begin_where_they_are(ahead: str,
     begins = {words: (x * drawn[0] / 25.4, y * drawn[0] / 25.4) for words, (x, y) in led.items()}
     assert begins["weld 3"] == pytest.approx((way * 1.6, -0.3))
     assert begins["weld 4"][0] == pytest.approx(-3.5)
+    assert 0.0 < begins["weld 4"][1] < 7.1  # on the edge of the plate, which ends there
     assert begins["weld 5"] == pytest.approx((1.6, -2.375))
+
+
+@pytest.mark.parametrize(("clock", "stands", "edge"), [("0 deg", "above", 7.1), ("180 deg", "below", -7.275)])
+def test_the_leader_to_a_bracket_above_or_below_begins_on_that_edge_of_the_plate(
+    clock: str, stands: str, edge: float
+) -> None:
+    """The wheel centre 7.1 in from the top of a plate of 14 3/8; the bracket is 8.4 in wide."""
+    sheet = sample("scree_ox_strength")
+    sheet["caliper"]["clock"] = clock
+    sheet["weld_caliper_bracket"]["caliper_stands"] = stands
+    drawn = figures(judged_document(sheet), 184.0, 102.0)
+    assert drawn is not None
+    (led,) = (item.led for item in drawn[2].items if isinstance(item, PaperWords) and item.text == "weld 4")
+    x, y = (size * drawn[0] / 25.4 for size in led[0])
+    assert y == pytest.approx(edge) and 0.0 < x < 8.4
