@@ -25,7 +25,7 @@ class Caliper(Step):
     )
 
     kind: CaliperKind = ask(
-        "Kind",
+        "Caliper kind",
         "choice",
         "Sliding: pistons on one side, the body moves on pins. Fixed: pistons on both sides.",
     )
