@@ -150,32 +150,30 @@ def test_sequences_in_a_received_sheet_never_reach_the_terminal(half_done: Path,
 ASCII = {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0", "PYTHONIOENCODING": "ascii"}
 
 
-@pytest.mark.parametrize("about", [{"TERM": "linux"}, {"TERM": "vt100"}, {"TERM": "xterm", "NO_COLOR": "1"}, ASCII])
-def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dict[str, str]) -> None:
-    """Without UTF-8 not a byte beyond ASCII goes out, so that nothing shows as two strange letters."""
-    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), **about})
+def answered_and_left(terminal: Terminal, sheet: Path) -> None:
+    """An answer is taken, and Ctrl+q leaves with the answer saved and the terminal given back."""
     try:
-        typed(terminal, half_done)
+        typed(terminal, sheet)
         terminal.type(b"\x11")
         assert terminal.status() == 0
         assert terminal.given_back
     finally:
         terminal.close()
-    assert reach(half_done) == "0.9"
+    assert reach(sheet) == "0.9"
+
+
+@pytest.mark.parametrize("about", [{"TERM": "linux"}, {"TERM": "vt100"}, {"TERM": "xterm", "NO_COLOR": "1"}, ASCII])
+def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dict[str, str]) -> None:
+    """Without UTF-8 not a byte beyond ASCII goes out, so that nothing shows as two strange letters."""
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), **about})
+    answered_and_left(terminal, half_done)
     assert terminal.output.isascii() == (about is ASCII)
 
 
 @pytest.mark.parametrize("file", ["/dev/null", ""])
 def test_it_paints_on_the_terminal_wherever_messages_go(half_done: Path, tmp_path: Path, file: str) -> None:
     terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state")}, elsewhere={2: file})
-    try:
-        typed(terminal, half_done)
-        terminal.type(b"\x11")
-        assert terminal.status() == 0
-        assert terminal.given_back
-    finally:
-        terminal.close()
-    assert reach(half_done) == "0.9"
+    answered_and_left(terminal, half_done)
 
 
 @pytest.mark.parametrize("number", [0, 1])
