@@ -20,7 +20,6 @@ SIZE = (120, 40)
 def picture(sample_name: str, keys: tuple[str, ...]) -> str:
     """The wizard at 120 x 40 on a whole sample, after these keys from its review, as SVG."""
     os.environ.pop("NO_COLOR", None)
-    os.environ.pop("TEXTUAL_THEME", None)
     with tempfile.TemporaryDirectory() as folder:
         os.environ["BUILDSHEET_STATE"] = folder
         from sample_sheets import sample

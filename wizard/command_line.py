@@ -3,7 +3,7 @@
 import gc
 import os
 import sys
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, MutableMapping, Sequence
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -48,7 +48,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     given = list(sys.argv[1:] if arguments is None else arguments)
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
+            odd = stream.isatty() and "a".encode(stream.encoding) != b"a"  # no terminal takes such letters
+            stream.reconfigure(encoding="utf-8" if odd else None, errors="replace")
+    _forget_what_misleads(os.environ)
     try:
         status = COMMANDS[given[0]](given[1:]) if given and given[0] in COMMANDS else _open(given)
         # After a signal the terminal may be gone, which is no fault of the sheet's; some start this with none at all.
@@ -61,6 +63,16 @@ def main(arguments: Sequence[str] | None = None) -> int:
         status = UNREADABLE
     flush_or_forget()
     return status
+
+
+def _forget_what_misleads(environment: MutableMapping[str, str]) -> None:
+    """Sizes, which are as old as the shell where the terminal knows its own; settings for those who make screens with Textual.
+
+    A bad one of these ends it in an error, and one runs code by its name.
+    """
+    for name in list(environment):
+        if name in ("COLUMNS", "LINES") or name.startswith("TEXTUAL"):
+            del environment[name]
 
 
 def _parser(name: str) -> "argparse.ArgumentParser":

@@ -38,9 +38,8 @@ class DressedApp(EndableApp):
         # Before anything is on the screen: a theme set later styles every widget a second time.
         for look in LOOKS:
             self.register_theme(look)
-        if "TEXTUAL_THEME" not in os.environ:
-            chosen = recent.look()
-            self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
+        chosen = recent.look()
+        self.theme = chosen if chosen in {look.name for look in LOOKS} else DARK.name
 
     def _register(self, parent: DOMNode, *widgets: Widget, cache: Any = None, **place: Any) -> list[Widget]:
         """New widgets: styled as those before them that stood alike. A screen is put together from what is seen of them."""

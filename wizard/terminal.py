@@ -23,6 +23,10 @@ if TYPE_CHECKING:
     from wizard.ending import Ending
 
 
+LARGEST_SIZE = (400, 150)
+"""Columns and lines that are painted at most, whatever the terminal says it has."""
+
+
 class _Decoder:
     """Bytes from the keyboard to text. Raises EOFError where the terminal is gone.
 
@@ -80,6 +84,11 @@ def driver_class(ending: "Ending | None", incoming: Incoming) -> "type[Driver] |
             super().__init__(*given, **named)
             # Textual paints on standard error, which many send elsewhere; the start has looked at this one.
             self._file: Any = sys.__stdout__
+            self._size = self._size or self._get_terminal_size()
+
+        def _get_terminal_size(self) -> tuple[int, int]:
+            columns, lines = super()._get_terminal_size()
+            return min(columns, LARGEST_SIZE[0]), min(lines, LARGEST_SIZE[1])
 
         def start_application_mode(self) -> None:
             """Take the terminal over."""

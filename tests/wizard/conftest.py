@@ -30,7 +30,6 @@ def apart_from_the_machine(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> N
     """No settings, colours or recent sheets of whoever runs the tests; no blinking cursor in pictures."""
     monkeypatch.setenv("BUILDSHEET_STATE", str(tmp_path / "state"))
     monkeypatch.delenv("NO_COLOR", raising=False)
-    monkeypatch.delenv("TEXTUAL_THEME", raising=False)
     monkeypatch.setattr(Entry, "cursor_blink", False)
     monkeypatch.chdir(tmp_path)
 

@@ -170,6 +170,31 @@ def test_a_poorer_terminal_is_enough(half_done: Path, tmp_path: Path, about: dic
     assert terminal.output.isascii() == (about is ASCII)
 
 
+LIBRARY = {"TEXTUAL_COLOR_SYSTEM": "zz", "TEXTUAL_THEME": "zz", "TEXTUAL_DRIVER": "zz:zz", "TEXTUAL_FILTERS": "zz"}
+
+
+@pytest.mark.parametrize(
+    "about",
+    [LIBRARY, {"COLUMNS": "99999", "LINES": "99999"}, {"COLUMNS": "1", "LINES": "1"}, {"PYTHONIOENCODING": "utf-16"}],
+)
+def test_settings_that_no_terminal_can_follow_change_nothing(
+    half_done: Path, tmp_path: Path, about: dict[str, str]
+) -> None:
+    terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state"), **about})
+    answered_and_left(terminal, half_done)
+
+    assert "─".encode() in terminal.output
+
+
+@pytest.mark.parametrize("size", [(0, 0), (65535, 65535), (24, 65535), (65535, 80)])
+def test_a_terminal_that_tells_an_impossible_size_is_painted_on_all_the_same(
+    half_done: Path, tmp_path: Path, size: tuple[int, int]
+) -> None:
+    environment = {"BUILDSHEET_STATE": str(tmp_path / "state")}
+    terminal = Terminal(str(half_done), environment=environment, size=(*size, 0, 0))
+    answered_and_left(terminal, half_done)
+
+
 @pytest.mark.parametrize("file", ["/dev/null", ""])
 def test_it_paints_on_the_terminal_wherever_messages_go(half_done: Path, tmp_path: Path, file: str) -> None:
     terminal = Terminal(str(half_done), environment={"BUILDSHEET_STATE": str(tmp_path / "state")}, elsewhere={2: file})
