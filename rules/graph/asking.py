@@ -252,7 +252,7 @@ class Step:
         cls._questions = {
             key: question.of(cls, key, question["choices"] or _literal(base, key))
             for base in (*cls.__mro__[1:], cls)
-            for key, question in vars(base).items()
+            for key, question in list(vars(base).items())  # annotations, once asked for, are kept among them
             if isinstance(question, Question)
         }
         for key, question in cls._questions.items():
@@ -279,7 +279,7 @@ class Step:
 
 
 def _literal(base: type, key: str) -> tuple[str, ...]:
-    annotation = vars(base).get("__annotations__", {}).get(key)
+    annotation = base.__annotations__.get(key)
     return get_args(annotation) if get_origin(annotation) is Literal else ()
 
 

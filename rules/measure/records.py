@@ -6,6 +6,7 @@ library's, which also reads the fields of these; the methods set each field by i
 of the time.
 """
 
+import sys
 from collections import namedtuple
 from collections.abc import Callable, Iterable, Mapping
 from functools import cache, partial
@@ -80,13 +81,23 @@ def _is_dataclass(record: object) -> bool:
     return hasattr(record, "_own_fields")
 
 
+def _annotated(body: Mapping[str, Any]) -> tuple[str, ...]:
+    """The names with an annotation in the body of a class, in order."""
+    if sys.version_info >= (3, 14):  # they are worked out when asked for
+        from annotationlib import Format, get_annotate_from_class_namespace
+
+        annotate = get_annotate_from_class_namespace(body)
+        return tuple(annotate(Format.VALUE)) if annotate else ()
+    return tuple(body.get("__annotations__", ()))
+
+
 class _NamedTuples(type):
     """Makes a class with annotations a tuple with names, as `typing.NamedTuple` does."""
 
     def __new__(mcs, name: str, bases: tuple[type, ...], body: dict[str, Any]) -> Any:
         if not bases:
             return super().__new__(mcs, name, bases, body)
-        names = tuple(body.get("__annotations__", ()))
+        names = _annotated(body)
         made = dict(_OF_NAMED_TUPLES) | body
         made |= {"__slots__": (), "_fields": names, "__match_args__": names}
         made["_field_defaults"] = {field: body[field] for field in names if field in body}
@@ -149,7 +160,7 @@ def _by_place(record: type) -> tuple[str, ...]:
 
 def _record(declared: Any, *, frozen: bool, slots: bool, eq: bool) -> Any:
     inside = vars(declared)
-    own = {name: inside.get(name, NOT_GIVEN) for name in inside.get("__annotations__", ())}
+    own = {name: inside.get(name, NOT_GIVEN) for name in _annotated(inside)}
     written = {"__init__": _init, "__repr__": _repr, **({"__eq__": _eq} if eq else {})}
     if eq and frozen:
         written["__hash__"] = _hash
