@@ -275,19 +275,24 @@ def main() -> None:
     print(f"seed {asked.seed}: {len(chosen)} of {len(every)} changes")
     known = [(path, one) for path, one in chosen if accepted(path, project.text(path, one)[1], one.was)]
     mutants = [project.mutant(path, one) for path, one in chosen if (path, one) not in known]
-    left = []
+    left: list[Mutant] = []
+    _keep(left)
     for number, (mutant, by) in enumerate(all_tried(project, mutants, asked.jobs, asked.longest), 1):
         if not by:
             left.append(mutant)
+            _keep(left)  # also for one who breaks off
             print(f"[{number}] SURVIVED of {len(mutant.tests)} tests: {mutant}", flush=True)
         if number % 25 == 0:
             print(f"[{number}] {number - len(left)} noticed", flush=True)
-    LEFT.write_text(json.dumps([one.kept for one in left], indent=1))
     noticed = len(mutants) - len(left)
     print(
         f"seed {asked.seed}: {len(chosen)} changes, {len(known)} of no consequence; "
         f"{noticed} of {len(mutants)} noticed, {noticed / max(len(mutants), 1):.1%}"
     )
+
+
+def _keep(left: list[Mutant]) -> None:
+    LEFT.write_text(json.dumps([one.kept for one in left], indent=1))
 
 
 def all_tried(project: Project, mutants: list[Mutant], jobs: int, longest: float) -> Iterator[tuple[Mutant, str]]:

@@ -1,15 +1,17 @@
 """Which test comes to which line of `rules`, and how long it takes: measured once, and kept in `.mutants/`.
 
-A file of tests is measured again when it has changed; all of them, when `rules` or what the tests share has. Needs Python
+A file of tests is measured again when it has changed, or what it shares with others; all of them, when `rules` has. Needs Python
 3.12, which tells of each line once and then runs on at full speed.
 """
 
 import contextlib
+import functools
 import hashlib
 import importlib
 import multiprocessing
 import os
 import pickle
+import re
 import subprocess
 import sys
 import time
@@ -21,7 +23,11 @@ from typing import Any
 
 HOME = Path(__file__).resolve().parent.parent
 KEPT = HOME / ".mutants" / "reach.pickle"
-LEFT_OUT = ("tests/test_developers_page.py", "tests/test_slips.py", "tests/wizard/")
+LEFT_OUT = ("tests/test_developers_page.py", "tests/test_slips.py")
+LEFT_OUT += tuple(
+    f"tests/wizard/{name}" for name in ("desk", "pixels", "screens", "widgets", "test_app", "test_terminal")
+)
+LEFT_OUT += tuple(f"tests/wizard/test_{name}.py" for name in ("odd_paths", "no_good_without_scope", "seen_only"))
 """The page is followed in a copy of its own, and slips take minutes. What only the tests of screens notice does not count."""
 QUIET = ("-p", "no:cacheprovider", "-p", "no:xdist", "-o", "addopts=-q --import-mode=importlib", "--assert=plain")
 FEW, EXAMPLES = 10, 100
@@ -78,8 +84,8 @@ def reached(jobs: int) -> dict[str, Reached]:
 def measure(jobs: int) -> None:
     """Measure what is not known, or no longer, and keep it."""
     kept: dict[str, Reached] = pickle.loads(KEPT.read_bytes()) if KEPT.is_file() else {}
-    shared = _mark([*HOME.glob("rules/**/*.py"), *HOME.glob("tests/**/conftest.py"), *HOME.glob("tests/support/*.py")])
-    marks = {path.relative_to(HOME).as_posix(): shared + _mark([path]) for path in sorted(_test_files())}
+    rules = _mark(HOME.glob("rules/**/*.py"))
+    marks = {path.relative_to(HOME).as_posix(): rules + _mark(_made_of(path)) for path in sorted(_test_files())}
     # What is out of date stands until it is measured again, so that one who breaks off loses nothing.
     kept = {path: one for path, one in kept.items() if path in marks}
     missing = [(path, mark) for path, mark in marks.items() if path not in kept or kept[path].mark != mark]
@@ -99,6 +105,21 @@ def _test_files() -> Iterator[Path]:
     for path in HOME.glob("tests/**/test_*.py"):
         if not path.relative_to(HOME).as_posix().startswith(LEFT_OUT):
             yield path
+
+
+def _made_of(path: Path) -> set[Path]:
+    """A file of tests with what it takes from the others, at first or second hand, and what is set up for it."""
+    found = {path, *(folder / "conftest.py" for folder in path.parents if (folder / "conftest.py").is_file())}
+    more = found
+    while more := {taken for one in more for taken in _taken_by(one)} - found:
+        found |= more
+    return found
+
+
+@functools.cache
+def _taken_by(path: Path) -> set[Path]:
+    names = re.findall(r"^from (tests\.[\w.]+) import", path.read_text("utf-8"), re.MULTILINE)
+    return {one for name in names if (one := HOME / f"{name.replace('.', '/')}.py").is_file()}
 
 
 def _mark(paths: Iterable[Path]) -> str:

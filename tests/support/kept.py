@@ -4,6 +4,7 @@ import ast
 import enum
 import re
 from collections.abc import Callable, Iterator, Mapping, Set
+from contextlib import suppress
 from dataclasses import fields, is_dataclass
 from functools import cache
 from hashlib import sha256
@@ -40,6 +41,7 @@ from rules.judging.room_table import room_table
 from rules.judging.trade import trade
 from rules.judging.usual import usual_words
 from rules.judging.weakest_part import factor_table, ranked
+from rules.motion.points import CannotReach
 from rules.sheet import FIELDS
 from rules.shop.checklist import checklist
 from rules.shop.motion_sheet import sections
@@ -132,8 +134,12 @@ def _on_screen(judged: Judged) -> Iterator[tuple[str, Any]]:
     if front := moving(known):
         for number, place in enumerate(whole_sweep(front)):
             if number % 17 == 0:
-                near = touches(front, place)
-                yield f"moving {number}", [scene(front, place, view, number % 2 == 0, near) for view in MOVING_VIEWS]
+                with suppress(CannotReach):  # the links lock before
+                    near = touches(front, place)
+                    yield (
+                        f"moving {number}",
+                        [scene(front, place, view, number % 2 == 0, near) for view in MOVING_VIEWS],
+                    )
         yield "graphs", graphs(front, known, judged.shown_in)
     yield "questions", questions(judged)
     yield "report", as_data(judged, "sheet.toml")
