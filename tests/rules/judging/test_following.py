@@ -72,7 +72,9 @@ def test_a_stride_goes_where_the_last_one_points_whatever_unit_the_check_counts_
 Scored = Callable[[int], Score]
 
 
-def walked(score: Scored, ways: tuple[int, ...] = (1, -1), ends: int = 1000) -> tuple[int | None, int | None, list[int]]:
+def walked(
+    score: Scored, ways: tuple[int, ...] = (1, -1), ends: int = 1000
+) -> tuple[int | None, int | None, list[int]]:
     """Where a lever with strides of 4 is good and where it comes nearest, and all it asked about. ends: its last place."""
     asked: list[int] = []
 
