@@ -27,9 +27,7 @@ def known(judged: Callable[[dict[str, object]], Judged]) -> Mapping[str, Any]:
         (steering_ratio_at, "steering_ratio_full_lock", 1.0),
     ],
 )
-def test_at_the_end_of_the_lock_it_is_the_value(
-    known: Mapping[str, Any], at: AtLock, value: str, lock: float
-) -> None:
+def test_at_the_end_of_the_lock_it_is_the_value(known: Mapping[str, Any], at: AtLock, value: str, lock: float) -> None:
     assert at(known, lock=lock) == pytest.approx(known[value])
     without = {name: number for name, number in known.items() if name != value}
     assert at(without, lock=lock) is None
