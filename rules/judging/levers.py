@@ -112,7 +112,7 @@ def _single(worked: Worked, name: str, units: Units) -> Lever | None:
     return Lever(lever.fields, lambda n: at(n) if n * way > 0 else None, lever.bold)
 
 
-def into_usual(worked: Worked, usual: Mapping[str, tuple[float, float]], units: Units) -> Lever | None:
+def into_usual(worked: Worked, usual: Mapping[str, tuple[float, float]], units: Units) -> Answers | None:
     """These entries moved to the nearest mark or size on the shelf that is usual, all in one step. None where one has none.
 
     usual: the two ends, in inside units, by dotted name.
@@ -130,7 +130,7 @@ def into_usual(worked: Worked, usual: Mapping[str, tuple[float, float]], units: 
         if place is None:
             return None
         answers |= place
-    return Lever(tuple(answers), lambda n: answers)
+    return answers
 
 
 def _either_way(worked: Worked, name: str, units: Units) -> Lever | None:

@@ -1,6 +1,8 @@
 """Which one answer moves a number most, found by changing each a little."""
 
+from collections.abc import Callable, Mapping
 from math import radians
+from typing import Any
 
 from rules.graph.engine import Graph
 from rules.graph.results import Judgement
@@ -20,13 +22,16 @@ LEAST = 0.05
 ALIKE = 6
 """Decimals of mm to which two answers that move a number are compared: below that only the reckoning differs."""
 
+Again = Callable[[Mapping[str, Any]], float | None]
+
 
 def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units) -> str:
     """In a sentence, which answer adds most to the number judged, and how much; empty where none does.
 
     Lengths and angles the number rests on are changed a little, one at a time, all others held.
     """
-    found = entry_that_moves_most(graph, judgement, worked)
+    assert judgement.again is not None
+    found = entry_that_moves_most(graph, judgement.rests_on, judgement.again, worked)
     if found is None:
         return ""
     name, rate = found
@@ -41,13 +46,16 @@ def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units)
     )
 
 
-def entry_that_moves_most(graph: Graph, judgement: Judgement, worked: Worked) -> tuple[str, float] | None:
-    """The answer that moves the number judged most, and by how many mm for one inside unit of it; None where none does.
+def entry_that_moves_most(
+    graph: Graph, rests_on: tuple[str, ...], again: Again, worked: Worked
+) -> tuple[str, float] | None:
+    """The answer that moves a number most, and by how many mm for one inside unit of it; None where none does.
 
+    rests_on: the values the number is worked out from. again: from fields and values by name to the number, mm.
     What a builder chooses comes before a fact about a bought part or about the car. Of two that move it alike, the one asked
     last does: what was settled before it stays.
     """
-    rates = _rates(graph, judgement, worked)
+    rates = _rates(graph, rests_on, again, worked)
     asked_at = {name: place for place, name in enumerate(graph.fields)}
 
     def rank(name: str) -> tuple[bool, float, int]:
@@ -59,21 +67,20 @@ def entry_that_moves_most(graph: Graph, judgement: Judgement, worked: Worked) ->
     return None if name is None else (name, rates[name])
 
 
-def _rates(graph: Graph, judgement: Judgement, worked: Worked) -> dict[str, float]:
-    """mm of the number judged for one inside unit of each answer that matters."""
-    assert judgement.again is not None
-    now = judgement.again(worked.known)
-    fields = dict.fromkeys(field for name in judgement.rests_on for field in graph.fields_of(name))
+def _rates(graph: Graph, rests_on: tuple[str, ...], again: Again, worked: Worked) -> dict[str, float]:
+    """mm of the number for one inside unit of each answer that matters."""
+    now = again(worked.known)
+    fields = dict.fromkeys(field for name in rests_on for field in graph.fields_of(name))
     rates: dict[str, float] = {}
     for field in fields:
         entered = answer(worked.known, Name(field))
         if not isinstance(entered, float) or KINDS[graph.fields[field].kind].unit not in NUDGE or now is None:
             continue
         nudge = NUDGE[_unit(graph, field)]
-        nudged = graph.what_if(worked, field, *judgement.rests_on)(entered + nudge)
-        if all(worked.same(name, nudged) for name in judgement.rests_on):
+        nudged = graph.what_if(worked, field, *rests_on)(entered + nudge)
+        if all(worked.same(name, nudged) for name in rests_on):
             continue
-        then = judgement.again(nudged.known)
+        then = again(nudged.known)
         if then is not None and abs(then - now) * SAID[_unit(graph, field)][0] > LEAST * nudge * 10:
             rates[field] = (then - now) / nudge
     return rates

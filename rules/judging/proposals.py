@@ -162,7 +162,7 @@ class _Search:
     trials: Trials
     judged: Judged
     finding: Finding
-    levers: list[Lever] = field(default_factory=list)
+    tried: list[str] = field(default_factory=list)
     seen: set[tuple[EntryChange, ...]] = field(default_factory=set)
     found: list[Proposal] = field(default_factory=list)
     refused: list[tuple[Proposal, Judged, Answers]] = field(default_factory=list)
@@ -198,7 +198,7 @@ class _Search:
         """Places of single levers that satisfy the check by itself, the least effort first; of some levers, then of more."""
         units, probe = self.judged.sheet.shown_in, self.probe
         here, moved = probe.here(), levers(self.judged.worked, fields, units)
-        self.levers += moved
+        self.tried += (name for lever in moved for name in lever.fields)
         found = [
             Candidate(place, score, 1.0)
             for place in best_places(self.judged.worked, fields, units)
@@ -229,11 +229,10 @@ class _Search:
         }:
             return []
         usual = {name: ends for name in sheet.unusual if (ends := FIELDS[name].usual_among(sheet.answers))}
-        lever = into_usual(self.judged.worked, usual, sheet.shown_in)
-        answers = None if lever is None else lever.at(1)
-        if lever is None or answers is None:
+        answers = into_usual(self.judged.worked, usual, sheet.shown_in)
+        if answers is None:
             return []
-        self.levers.append(lever)
+        self.tried += answers
         return [Candidate(answers, Score(self.probe.best, 0.0), 1.0)]
 
     def _in_order(self, one: Candidate) -> tuple[int, bool, int, float]:
@@ -313,8 +312,7 @@ class _Search:
 
     def looked(self) -> Looked:
         """What came of it."""
-        levers = self.levers if self.probe.moved or self.found or self.refused else []
-        tried = tuple(dict.fromkeys(name for lever in levers for name in lever.fields))
+        tried = tuple(dict.fromkeys(self.tried)) if self.probe.moved or self.found or self.refused else ()
         kept = tuple(sorted(meant(self.found), key=_least_first)[:SHOWN])
         return Looked(
             self.finding,

@@ -5,7 +5,7 @@ from rules.corner.kinds import BY_DESIGN
 from rules.corner.part import PART, Part
 from rules.corner.room import BetweenTwo, Moves, rooms
 from rules.corner.words import where
-from rules.graph.results import WORST_FIRST, Judgement, Reason, Verdict
+from rules.graph.results import WORST_FIRST, Reason, Verdict
 from rules.judging.judge import Judged, and_list, reason
 from rules.judging.moved_most import entry_that_moves_most
 from rules.judging.reader import answer, name, of_role
@@ -95,8 +95,7 @@ def entry_behind(line: RoomLine, judged: Judged) -> str:
         return line.measure[0]
     graph, (one, other) = trade(), line.values
     again = again_of(one, other, line.travel, line.lock)
-    judgement = Judgement("watch", "", rests_on=(one, other, _RIDE.origin), again=again)
-    found = entry_that_moves_most(graph, judgement, judged.worked)
+    found = entry_that_moves_most(graph, (one, other, _RIDE.origin), again, judged.worked)
     return found[0] if found else graph.fields_of(one)[0]
 
 

@@ -167,7 +167,7 @@ def hub_bolt_places(mount_width: float, mount_height: float) -> tuple[Point, ...
     return (-x, y), (x, y), (x, -y), (-x, -y)
 
 
-def bracket_hole_places(width: float, height: float, spacing: float, from_edge: float) -> tuple[Point, ...]:
+def bracket_hole_places(width: float, height: float, spacing: float, from_edge: float) -> tuple[Point, Point]:
     """The two caliper bolts in the middle of the blank's length, mm; origin at its lower left corner."""
     y = height - from_edge
     return ((width - spacing) / 2, y), ((width + spacing) / 2, y)

@@ -157,7 +157,8 @@ def tied_to_thread(tie: Tie, one: float | None, thread: Thread | None, confirmed
 def tied_to_size(tie: Tie, one: float | None, size: float | None, confirmed: Confirmed) -> Judgement:
     """One length against a size, mm, that a mark, a bolt circle or a thread states."""
     judged = tied(tie, one, size or None, confirmed)
-    return renamed(judged, {"other_figure": "size"}, size=(size or 0.0, "mm"))
+    assert size  # it was compared
+    return renamed(judged, {"other_figure": "size"}, size=(size, "mm"))
 
 
 def impossible(text: str) -> Judgement:

@@ -1,6 +1,6 @@
 """What the spring does at the wheel: what it carries, how stiff it is there, how often the car swings on it, coil bind."""
 
-from math import pi, sqrt
+from math import copysign, pi, sqrt
 
 from rules.graph.asking import given, need
 from rules.graph.declare import value
@@ -113,6 +113,10 @@ def wheel_rate(spring_rate: NewtonPerMm, spring_squeeze: Mm, shock_ends: Shock, 
         ) from None
 
 
+INSIDE_END = 2.0
+"""mm inside an end of the travel where the rate there is worked out: how the ratio bends is looked for on both sides."""
+
+
 @value(
     "spring",
     formula="as at ride height, [0.08 in | 2 mm] inside full {which}; nought where the spring is loose there",
@@ -140,7 +144,7 @@ def wheel_rate_which(
     [12.789, 8.683]
     """
     end = end_of(which, which_travel)
-    inside = end + (2 * BEND if end < 0 else -2 * BEND)
+    inside = end - copysign(INSIDE_END, end)
     squeezed = spring_squeeze + shock_at_ride - shock_at_which
     return rate_at_wheel(hung_front, shock_ends, inside, spring_rate, squeezed) if squeezed > 0 else 0.0
 

@@ -199,8 +199,9 @@ def bracket_edge_distance(plate: BracketBlank) -> Mm:
         begun_by=DRAWS_BRACKET,
     )
     width, height = plate.bracket_width, plate.bracket_height
-    holes = bracket_hole_places(width, height, plate.bracket_hole_spacing, plate.bracket_hole_from_edge)
-    return min(inside_distance(place, Outline(0.0, width, 0.0, height)) for place in holes)
+    # The other hole is as far from the other end.
+    hole, _ = bracket_hole_places(width, height, plate.bracket_hole_spacing, plate.bracket_hole_from_edge)
+    return inside_distance(hole, Outline(0.0, width, 0.0, height))
 
 
 @value("plate", formula="hub bolt hole diameter - hub bolt diameter", source=FLAT)

@@ -1,6 +1,6 @@
 """Slots for tabs, by hand on lugs that stand square and lugs that lean."""
 
-from math import cos, pi, radians, sin, tan
+from math import atan2, cos, pi, radians, sin, tan
 
 import pytest
 
@@ -10,6 +10,7 @@ from rules.corner.slots import (
     SHORT_OF_FACE,
     PlateSlots,
     Slot,
+    _round,
     beam_slots,
     beam_tabs,
     lug_slots,
@@ -56,6 +57,27 @@ def test_a_leaning_lug_takes_up_more_of_the_plate() -> None:
 def test_a_turned_lug_has_its_slot_turned() -> None:
     (slot,), _ = lug_slots(lugs(0.0, radians(7)), PLATE, 24.0)
     assert slot.turned == pytest.approx(radians(7)) and slot.length == pytest.approx(24 + 2 * PLAY)
+
+
+@pytest.mark.parametrize("along", [(0.8, 0.6), (0.4, 0.3), (-0.8, -0.6), (-1.6, -1.2)])
+def test_a_slot_is_the_least_rectangle_along_its_piece_whichever_way_that_is_told(along: tuple[float, float]) -> None:
+    """A rectangle of 30 x 10 on a slope of 3 in 4, its middle at (50, 20): its corners are 15 along and 5 across from there,
+    15 x (0.8, 0.6) = (12, 9) and 5 x (-0.6, 0.8) = (-3, 4). A place inside it changes nothing."""
+    places = [(59.0, 33.0), (65.0, 25.0), (35.0, 15.0), (41.0, 7.0), (51.0, 21.0)]
+    slot = _round(places, along, "upper lugs")
+    assert slot.at == pytest.approx((50.0, 20.0))
+    assert (slot.length, slot.width) == pytest.approx((30 + 2 * PLAY, 10 + 2 * PLAY))
+    assert slot.turned == pytest.approx(atan2(0.6, 0.8)) and slot.piece == "upper lugs"
+
+
+def test_a_slot_that_falls_to_the_front_or_stands_upright() -> None:
+    """The same rectangle with front and rear changed over; and 30 upright by 10."""
+    falling = _round([(-59.0, 33.0), (-65.0, 25.0), (-35.0, 15.0), (-41.0, 7.0)], (0.8, -0.6), "upper lugs")
+    assert falling.at == pytest.approx((-50.0, 20.0)) and falling.turned == pytest.approx(-atan2(0.6, 0.8))
+    assert (falling.length, falling.width) == pytest.approx((30 + 2 * PLAY, 10 + 2 * PLAY))
+    upright = _round([(-5.0, 0.0), (5.0, 0.0), (5.0, 30.0), (-5.0, 30.0)], (0.0, 1.0), "upper lugs")
+    assert upright.at == pytest.approx((0.0, 15.0)) and upright.turned == pytest.approx(pi / 2)
+    assert (upright.length, upright.width) == pytest.approx((30 + 2 * PLAY, 10 + 2 * PLAY))
 
 
 def beam(long: float) -> Part:

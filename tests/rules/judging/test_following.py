@@ -6,7 +6,7 @@ from typing import Any, cast
 
 import pytest
 
-from rules.judging.following import after_a_stride, best_nearby, follow
+from rules.judging.following import Candidate, _top, after_a_stride, best_nearby, follow
 from rules.judging.levers import Lever
 from rules.judging.probe import Probe, Score
 
@@ -67,6 +67,114 @@ def test_a_stride_goes_where_the_last_one_points_whatever_unit_the_check_counts_
     reached, _ = follow(lever, probe, Score(STOP, -30 * unit), (1,))
     assert asked == [4, 16, 31, 23, 27, 29, 30]
     assert reached is not None and reached.n == 30
+
+
+Scored = Callable[[int], Score]
+
+
+def walked(
+    score: Scored, ways: tuple[int, ...] = (1, -1), ends: int = 1000
+) -> tuple[int | None, int | None, list[int]]:
+    """Where a lever with strides of 4 is good and where it comes nearest, and all it asked about. ends: its last place."""
+    asked: list[int] = []
+
+    def ask(answers: Mapping[str, object]) -> Score:
+        asked.append(int(cast(float, answers[NAME])))
+        return score(asked[-1])
+
+    probe = cast(Probe, SimpleNamespace(best=GOOD, asking=lambda fields: ask))
+    lever = Lever((NAME,), lambda n: {NAME: float(n)} if abs(n) <= ends else None, 4)
+    reached, nearest = follow(lever, probe, score(0), ways)
+    return reached and reached.n, nearest and nearest.n, list(dict.fromkeys(asked))
+
+
+def words(good: Callable[[int], bool]) -> Scored:
+    """A check that says no number."""
+    return lambda n: Score(GOOD if good(n) else STOP, 0.0)
+
+
+def hills(*tops: tuple[int, float]) -> Scored:
+    """How far inside good, by the highest of some hills: each with the square of how far off its top one is."""
+
+    def score(n: int) -> Score:
+        in_hand = max(high - (n - top) ** 2 for top, high in tops)
+        return Score(GOOD if in_hand >= 0 else STOP, in_hand)
+
+    return score
+
+
+def test_strides_double_where_a_check_says_no_number() -> None:
+    """4, 8 more, 16 more, 32 more; then halving between 28 and 60."""
+    for way in (1, -1):
+        reached, _, asked = walked(words(lambda n: abs(n) >= 40), (way,))
+        assert (reached, asked) == (way * 40, [way * n for n in (4, 12, 28, 60, 44, 36, 40, 38, 39)])
+
+
+@pytest.mark.parametrize("way", [1, -1])
+@pytest.mark.parametrize("ends", [4, 5, 12, 28, 29, 30, 44, 59, 60])
+def test_where_a_stride_goes_past_a_levers_end_its_last_place_is_tried(ends: int, way: int) -> None:
+    assert walked(words(lambda n: abs(n) >= ends), (way,), ends)[0] == way * ends
+    assert walked(words(lambda n: abs(n) > ends), (way,), ends)[:2] == (None, None)
+
+
+def test_sixteen_strides_are_the_farthest() -> None:
+    assert walked(words(lambda n: n >= 64), (1,))[0] == 64
+    assert walked(words(lambda n: n >= 65), (1,))[0] is None
+
+
+def test_a_hill_that_strides_go_over_is_climbed() -> None:
+    """Good on its top alone, good two places either side of it, and nowhere: as near as its top."""
+    for top in range(5, 41):
+        for way in (1, -1):
+            assert walked(hills((way * top, 0.5)), (way,))[0] == way * top
+            assert walked(hills((way * top, 4.5)), (way,))[0] == way * (top - 2)
+            assert walked(hills((way * top, -0.5)), (way,))[:2] == (None, way * top)
+
+
+def test_of_two_hills_the_nearer_good_one_counts_and_of_two_that_are_not_good_the_higher() -> None:
+    for one, other, expected in ((25, 22, -22), (22, 25, 22), (22, 22, 22)):
+        assert walked(hills((one, 0.5), (-other, 0.5)))[0] == expected
+    for one, other, expected in ((-0.5, -1.5, 25), (-1.5, -0.5, -25), (-0.5, -0.5, 25)):
+        assert walked(hills((25, one), (-25, other)))[:2] == (None, expected)
+
+
+def test_of_two_ways_that_are_good_the_shorter_is_gone_and_the_first_of_two_as_long() -> None:
+    for up, down, expected in ((10, 7, -7), (7, 10, 7), (10, 10, 10)):
+        assert walked(words(lambda n, up=up, down=down: n >= up or n <= -down))[0] == expected  # type: ignore[misc]
+
+
+def test_a_good_place_before_the_first_stride_is_found_once_strides_have_gone_past_it() -> None:
+    """From 0.95 short at 0 to 1.1 inside at 2.05, and 0.85 short at 4: good at 1, 2 and 3."""
+    assert followed(2.05, 1.1)[0] == 1
+
+
+def test_it_ends_where_it_gets_worse_and_where_nothing_is_gained() -> None:
+    """The first place that is better stays the nearest as long as none is better still."""
+    assert walked(lambda n: Score(WATCH if 1 <= n < 12 else STOP, 0.0), (1,)) == (None, 4, [4, 12])
+    assert walked(lambda n: Score(WATCH if n >= 1 else STOP, 0.0), (1,))[:2] == (None, 4)
+    assert walked(lambda n: Score(STOP, -5.0), (1,)) == (None, None, [4])
+    assert walked(lambda n: Score(STOP, -5.0 if n else -6.0), (1,))[:2] == (None, 4)
+
+
+def test_a_top_between_two_places_is_found_by_thirds() -> None:
+    """Each time the outer third beside the worse of two places falls away; any good place will do."""
+
+    def top(near: int, far: int, score: Scored, way: int = 1) -> tuple[int, list[int]]:
+        asked: dict[int, None] = {}
+
+        def at(n: int) -> Candidate:
+            asked[n] = None
+            return Candidate({NAME: float(n)}, score(n), 1.0, None, n)
+
+        return _top(at, way, near, far, GOOD).n, list(asked)
+
+    assert top(0, 27, hills((13, -0.5))) == (13, [27, 9, 18, 6, 12, 10, 14, 16, 11, 13])
+    assert top(0, 27, hills((13, 1.0))) == (12, [27, 9, 18, 6, 12])
+    for near in (0, 10):
+        for far in (*range(near + 1, near + 12), near + 30):
+            for place in range(near + 1, far + 1):
+                assert top(near, far, hills((place, -0.5)))[0] == place
+                assert top(near, far, hills((-place, -0.5)), -1)[0] == -place
 
 
 def test_marks_beside_the_best_place_are_tried_until_one_is_good() -> None:

@@ -13,10 +13,12 @@ from typing import Any
 import pytest
 
 from rules.corner.part import Part
-from rules.graph.results import Judgement
+from rules.graph.bands import AtLeast
+from rules.graph.results import Judgement, NotJudged, Waits
+from rules.measure.marks import BoltCircle
 from rules.measure.vectors import Vector
 from rules.motion.points import UprightPoints
-from rules.solids.shapes import Ball, Cylinder
+from rules.solids.shapes import Ball, Cylinder, block
 from tests.support.declared import the_check
 
 UPRIGHT = UprightPoints((0.0, -80.0, 270.0), (0.0, -120.0, 520.0), (0.0, 0.0, 400.0))
@@ -204,3 +206,83 @@ def test_the_nut_of_a_ball_joints_stud_is_reached_or_not() -> None:
     assert near.verdict == "good" and "A spanner reaches the nut" in near.text
     shut = turned(ball("gusset", (38.0, -120.0, 520.0)))
     assert shut.verdict == "stop" and "gusset in the way" in shut.text
+
+
+@pytest.mark.parametrize(("half", "under"), [(51.05, False), (51.2, True), (70.0, True)])
+def test_a_head_is_under_a_beam_that_reaches_over_its_flats(half: float, under: bool) -> None:
+    """60 from the beam's middle, a head 9 to its flats begins at 51; a tenth counts as touching. 0.3 above the head is clear."""
+
+    def over(front: float) -> Part:
+        at = (0.0, front - 20.0, 400.0)
+        return Part("beam", "upright", (block(at, (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 2 * half, 40.0, 200.0),))
+
+    assert ("stand under the box" in hub_bolts(beam=over(-50.0)).text) is under
+    assert ("stand under the box" in hub_bolts(beam=over(-57.3)).text) is under
+    assert "stand under the box" not in hub_bolts(beam=over(-57.8)).text
+
+
+def test_what_is_begun_behind_the_plate_is_waited_for() -> None:
+    bolts = Part("hub bolts", "upright", (Cylinder((0.0, -57.5, 400.0), (0.0, -50.0, 400.0), 10.0),))
+    waiting = ("tyre_part", "steering_arm_part", "beam_part")
+    with pytest.raises(Waits) as waits:
+        the_check("assembly-hub-bolts")(bolts, {}, waiting, None, None, None, UPRIGHT)
+    assert waits.value.fields == ("beam_part", "steering_arm_part")
+    found = the_check("assembly-hub-bolts")(bolts, {}, ("tyre_part",), None, None, None, UPRIGHT)
+    assert isinstance(found, Judgement) and found.verdict == "good"
+
+
+LIMITS = AtLeast("mm", 0.5, 0.0, other={"wall": (4.0, "mm")})
+
+
+def on_the_hub(**changed: Any) -> Judgement:
+    sizes = {
+        "hat_diameter": 175.0, "hat_thickness": 6.0, "band_inside": 190.0, "flange_diameter": 150.0,
+        "stud_head_diameter": 18.0, "hub_bolt_circle": BoltCircle("6 x 135 mm", 6, 135.0), "hub_flange_diameter": 150.0,
+        "limits": LIMITS,
+    }  # fmt: skip
+    found = the_check("assembly-rotor")(**{**sizes, **changed})
+    assert isinstance(found, Judgement)
+    return found
+
+
+@pytest.mark.parametrize(
+    ("changed", "inside", "outside"),
+    [
+        ({}, 163.0, 153.0),  # 175 - 2 x 6; stud heads 135 + 18
+        ({"flange_diameter": 160.0}, 163.0, 160.0),
+        ({"band_inside": 161.0}, 161.0, 153.0),  # what is cast inside the band is narrower than the hat
+        ({"stud_head_diameter": 22.0}, 163.0, 157.0),
+    ],
+)
+def test_what_a_rotor_has_to_go_over(changed: dict[str, float], inside: float, outside: float) -> None:
+    found = on_the_hub(**changed)
+    assert found.verdict == "good"
+    assert {name: number for name, (number, _) in found.figures.items()} == {
+        "inside": inside, "outside": outside, "room": (inside - outside) / 2,
+    }  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("changed", "verdict", "thick"),
+    [
+        ({"flange_diameter": 162.0}, "good", False),
+        ({"flange_diameter": 163.0}, "watch", False),  # nothing left, but it goes on
+        ({"flange_diameter": 167.0}, "watch", True),  # it would with a wall of 4: 175 - 8
+        ({"flange_diameter": 167.1}, "stop", False),
+        ({"flange_diameter": 167.1, "hub_flange_diameter": None}, "watch", True),  # not measured
+        ({"flange_diameter": 168.0, "hat_thickness": 3.0}, "good", False),  # 169: half a mm all round
+        ({"flange_diameter": 169.1, "hat_thickness": 3.0}, "stop", False),  # a wall of 3 is no thicker than it is
+        ({"flange_diameter": 162.1, "band_inside": 162.0}, "stop", False),  # no wall widens the band
+    ],
+)
+def test_whether_a_rotor_goes_on(changed: dict[str, float | None], verdict: str, thick: bool) -> None:
+    found = on_the_hub(**changed)
+    assert found.verdict == verdict and bool(found.change) is (verdict != "good")
+    assert found.text.endswith("Its wall counts as thick as its face.") is thick
+
+
+def test_a_rotor_bolted_on_behind_the_flange_is_not_judged() -> None:
+    for thickness in (0.0, -5.0):
+        with pytest.raises(NotJudged, match="behind the flange"):
+            on_the_hub(hat_thickness=thickness)
+    assert on_the_hub(hat_thickness=0.5).verdict == "good"

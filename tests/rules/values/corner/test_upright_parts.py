@@ -4,11 +4,13 @@ from math import hypot
 
 import pytest
 
-from rules.graph.results import NotJudged
+from rules.corner.part import Part
+from rules.graph.results import NotJudged, OutsideRange, Waits
 from rules.measure.outline import Narrowed, PlateEnds
 from rules.solids.gap import gap
-from rules.solids.shapes import Ball, solid
-from rules.values.corner.upright_parts import plate_part
+from rules.solids.pieces import Hull
+from rules.solids.shapes import Ball, Rod, solid
+from rules.values.corner.upright_parts import beam_part, plate_part
 
 FRONT, HIGH = -60.0, 400.0
 
@@ -73,3 +75,95 @@ def test_a_bore_that_reaches_into_a_round_end_is_not_drawn() -> None:
     near = PlateEnds(Narrowed(130.0, 0.0, 0.0), None)
     with pytest.raises(NotJudged, match="bore"):
         plate_part(140.0, 260.0, 66.0, 70.0, 0.0, 10.0, 131.0, FRONT, HIGH, near)
+
+
+def beam(**changed: object) -> Part:
+    """A box 60 x 40 behind a plate 140 x 300 x 10, 150 above and below the wheel centre, its front at -60; pivots 130 above and
+    115 below the wheel centre in housings of 22 and 25."""
+    entries: dict[str, object] = {
+        "beam": "box", "beam_width": 60.0, "beam_depth": 40.0, "beam_to_pivots": False, "beam_top": None,
+        "beam_bottom": None, "plate_width": 140.0, "plate_height": 300.0, "spindle_from_top": 150.0,
+        "spindle_from_front": 70.0, "plate_thickness": 10.0, "upper_above_spindle": 130.0, "lower_below_spindle": 115.0,
+        "upper_radius": 22.0, "lower_radius": 25.0, "mount_face_offset": FRONT, "wheel_centre_height": HIGH,
+        "upper_lugs_part": None, "lower_lugs_part": None, "upper_pivot_bolt_part": None, "lower_pivot_bolt_part": None,
+    }  # fmt: skip
+    return beam_part(**entries | changed)  # type: ignore[arg-type]
+
+
+def reaches(part: Part) -> tuple[float, float, float, float, float, float]:
+    """Rear and front, inboard and outboard, bottom and top, mm; up from the wheel centre."""
+    places = [point for piece in part.solid.pieces if isinstance(piece, Hull) for point in piece.points]
+    (rear, front), (inboard, outboard), (low, high) = ((min(one), max(one)) for one in zip(*places, strict=True))
+    return rear, front, inboard, outboard, low - HIGH, high - HIGH
+
+
+def leaning(name: str, above: float, radius: float) -> Part:
+    """Two rods with round ends: a level one through this height, and one whose other end leans 30 ahead and 20 inboard away
+    from the wheel centre."""
+    away = 20.0 if above > 0 else -20.0
+    near = (0.0, FRONT - 40.0, HIGH + above)
+    level = Rod((0.0, FRONT - 40.0, HIGH + above + away), (10.0, FRONT - 40.0, HIGH + above + away), radius)
+    return Part(name, "upright", (level, Rod(near, (30.0, FRONT - 60.0, HIGH + above + away), radius)))
+
+
+@pytest.mark.parametrize(
+    ("changed", "low", "high"),
+    [
+        ({"beam_to_pivots": True}, -150.0, 150.0),  # along the whole plate
+        ({"beam_top": 100.0, "beam_bottom": 90.0}, -90.0, 100.0),
+        ({"beam_top": 200.0, "beam_bottom": 210.0}, -150.0, 150.0),  # no farther than the plate
+        # Its ends not entered: 12 short of each housing. 115 - 25 - 12 = 78 below, 130 - 22 - 12 = 96 above.
+        ({}, -78.0, 96.0),
+        ({"beam_top": 100.0}, -78.0, 96.0),
+        ({"beam_bottom": 100.0}, -78.0, 96.0),
+        ({"upper_above_spindle": 200.0, "lower_below_spindle": 200.0}, -150.0, 150.0),
+        # 5 short of lugs or a bolt that reach farther in: 80 - 11 - 5 = 64, 75 - 10 - 5 = 60.
+        ({"upper_lugs_part": leaning("upper lugs", 80.0, 11.0)}, -78.0, 64.0),
+        ({"upper_pivot_bolt_part": leaning("upper pivot bolt", 80.0, 11.0)}, -78.0, 64.0),
+        ({"lower_lugs_part": leaning("lower lugs", -75.0, 10.0)}, -60.0, 96.0),
+        ({"lower_pivot_bolt_part": leaning("lower pivot bolt", -75.0, 10.0)}, -60.0, 96.0),
+    ],
+)
+def test_from_where_to_where_a_beam_runs(changed: dict[str, object], low: float, high: float) -> None:
+    """Its back 40 behind the plate's, which is 10 behind its front."""
+    assert reaches(beam(**changed)) == pytest.approx((-30.0, 30.0, FRONT - 50.0, FRONT - 10.0, low, high))
+
+
+def test_a_beam_is_as_wide_all_the_way() -> None:
+    (piece,) = beam(beam_to_pivots=True).solid.pieces
+    assert isinstance(piece, Hull)
+    seen = {(round(x), round(z - HIGH)) for x, _, z in piece.points}
+    assert seen == {(-30, -150), (30, -150), (30, 150), (-30, 150)}
+
+
+def test_a_tube_is_as_deep_as_it_is_wide() -> None:
+    assert reaches(beam(beam="tube", beam_depth=None))[2:4] == pytest.approx((FRONT - 70.0, FRONT - 10.0))
+
+
+@pytest.mark.parametrize(
+    ("changed", "fields"),
+    [
+        ({"beam": None}, ("upright.beam",)),
+        ({"beam": None, "beam_width": None}, ("upright.beam",)),
+        ({"beam_width": None}, ("upright.beam_width",)),
+        ({"beam_depth": None}, ("upright.beam_depth",)),
+        ({"beam_to_pivots": None}, ("upright.beam_to_pivots",)),
+        ({"upper_radius": None}, ("pivots.upper_radius",)),
+        ({"lower_radius": None}, ("pivots.lower_radius",)),
+        ({"upper_radius": None, "lower_radius": None}, ("pivots.upper_radius", "pivots.lower_radius")),
+    ],
+)
+def test_what_a_beam_waits_for(changed: dict[str, object], fields: tuple[str, ...]) -> None:
+    with pytest.raises(Waits) as waits:
+        beam(**changed)
+    assert waits.value.fields == fields
+
+
+def test_a_build_without_a_beam_and_one_that_has_no_height_for_it() -> None:
+    for none in ({"beam": "none"}, {"beam": None, "beam_width": None, "beam_depth": None}):
+        with pytest.raises(NotJudged, match="no beam is entered"):
+            beam(**none)
+    # 12 + 22 + 12 + 25 = 71 of what is between the joints
+    assert reaches(beam(upper_above_spindle=36.0, lower_below_spindle=35.1))[4:] == pytest.approx((1.9, 2.0))
+    with pytest.raises(OutsideRange, match="no height is left"):
+        beam(upper_above_spindle=36.0, lower_below_spindle=35.0)

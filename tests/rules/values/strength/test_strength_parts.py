@@ -150,6 +150,23 @@ def test_a_plate_that_ends_short_of_the_pivot_is_not_judged_there_and_says_so() 
         upper_end(PLATE, 250.0, 160.0, -30.0, loads(("bump", {})))
 
 
+@pytest.mark.parametrize(("which", "begins"), [("upper", 120.0), ("lower", 90.0)])
+def test_a_plate_that_reaches_just_to_the_joint_is_judged_there(which: str, begins: float) -> None:
+    """Housings of 30: the upper one begins 150 - 30 above the wheel centre, the lower one 120 - 30 below. 10 kN straight through
+    the middle of 100 x 10 mm: 10 MPa of 250."""
+    pull = loads(("bump", {which: (0.0, 0.0, 10_000.0)}))
+
+    def end(top: float, bottom: float) -> Margin:
+        plate = Build(100.0, 10.0, 0.0, top, bottom, "none")
+        return upright_which_end_safety(plate, 250.0, 30.0, 0.0, pull, which, f"upright {which} end")
+
+    reaching = (begins, 300.0) if which == "upper" else (300.0, begins)
+    short = (begins - 0.1, 300.0) if which == "upper" else (300.0, begins - 0.1)
+    assert end(*reaching) == pytest.approx(25.0)
+    with pytest.raises(NotJudged, match=f"ends short of the {which} pivot"):
+        end(*short)
+
+
 def test_yield_after_welding_is_the_softest_state_or_the_certificate_where_that_is_less() -> None:
     def yields(metal: Metal, certificate: float | None) -> float:
         return upright_yield(metal, certificate, None if metal == "other" else metal_beside_weld(metal))
