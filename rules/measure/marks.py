@@ -205,7 +205,8 @@ def read_bolt_circle(entry: object, units: Units | None) -> BoltCircle:
 
 
 def _across(text: str, units: Units | None, entry: str, example: str) -> float:
-    diameter = parse(text, "length", units, shown=entry, example=example)
+    usual: Units | None = "inch" if units and "/" in text else units  # nobody says fractions of a millimetre
+    diameter = parse(text, "length", usual, shown=entry, example=example)
     if units and not LEAST_CIRCLE <= diameter <= MOST_CIRCLE:
         elsewhere = parse(text, "length", other(units), shown=entry, example=example)
         if LEAST_CIRCLE <= elsewhere <= MOST_CIRCLE:  # with a unit it is the same in both, and out of bounds still

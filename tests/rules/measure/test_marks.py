@@ -209,6 +209,7 @@ def test_a_tyre_mark_in_digits_of_another_script_is_refused(mark: str) -> None:
         ("5-lug on 4.5", "inch", 5, 114.3),
         ("6 bolts x 139.7", "metric", 6, 139.7),
         ("5 ON 4 1/2", "inch", 5, 114.3),
+        ("5 ON 4 1/2", "metric", 5, 114.3),
         ("5-4.5", "inch", 5, 114.3),
         ("5–4½", "inch", 5, 114.3),
         ("5 on 4.5", "metric", 5, 114.3),
