@@ -102,6 +102,8 @@ _NO_ASPECT = Pattern(
     r"(?:P|LT)?\s?(?P<width>\d{3})\s?[RBD-]\s?" + _RIM + r"\s?(?:LT|C)?" + _LOAD_RANGE + _DESCRIPTION, re.ASCII
 )
 _NO_RIM = Pattern(r"\d{2}(?:\.\d{1,2})?\s?[X/ -]\s?\d{1,2}(?:\.\d{1,2})?", re.ASCII)
+_WIDEST = 400.0
+"""mm; no tyre whose mark has no aspect is so wide, and no old numeric one narrower than 4 in. Common practice, no source."""
 TWINS_APART = 8
 """Most by which a tyre's load index alone is above its index as one of twins, which is never the higher one; two to four is
 usual. Common practice, no source; from memory."""
@@ -131,6 +133,11 @@ def read_tyre_mark(entry: object) -> TyreMark:
         width = float(match["width"]) * INCH
     elif match := _NO_ASPECT.fullmatch(text):
         width = float(match["width"])
+        if width > _WIDEST:  # an old numeric mark without its point
+            meant = text.replace(match["width"], f"{width / 100:.2f}", 1)
+            raise EntryQuestion(
+                f"“{entry[:40]}” would be a tyre {width:.0f} mm wide; if it is {meant}, type that", meant
+            )
     elif _NO_RIM.fullmatch(text):
         raise EntryError(
             f"“{entry[:40]}” leaves out the wheel's diameter, the last figure; for example {TYRE_EXAMPLES}"
@@ -205,6 +212,8 @@ def read_bolt_circle(entry: object, units: Units | None) -> BoltCircle:
 
 
 def _across(text: str, units: Units | None, entry: str, example: str) -> float:
+    if units and "/" in text:  # nobody says fractions of a millimetre
+        return parse(text, "length", "inch", shown=entry, example=example)
     diameter = parse(text, "length", units, shown=entry, example=example)
     if units and not LEAST_CIRCLE <= diameter <= MOST_CIRCLE:
         elsewhere = parse(text, "length", other(units), shown=entry, example=example)

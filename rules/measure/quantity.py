@@ -7,11 +7,13 @@ with a message that says what was typed, why it is not clear, and an example tha
 import math
 import re
 import unicodedata
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import Literal
 
 from rules.measure.patterns import Pattern
 from rules.measure.records import NamedTuple, dataclass
+from rules.measure.tape_marks import with_a_space
 
 Units = Literal["inch", "metric"]
 
@@ -205,6 +207,9 @@ def _parse_text(entry: str, typed: _Typed) -> float:
     if kind.name == "length" and (compound := _feet_and_inches(match, rest, number, typed)) is not None:
         return _finite(compound, typed)
     if not rest:
+        if kind.name == "length" and typed.units == "metric" and "/" in match[0] and number % 1:
+            readings = f"{' '.join(match[0].replace(' /', '/').split())} in", f"{_decimal(number)} mm"
+            raise _which(typed.entry, *_in_its_place(match[0], readings, typed))
         return _finite(_bare(number, typed), typed)
     if rest[0] in "0123456789.,/-+":
         raise typed.refused("is not one clear number")
@@ -272,6 +277,9 @@ def _number(match: re.Match[str], typed: _Typed) -> float:
         if bottom == 0:
             raise typed.refused("divides by nought")
         if match["whole"] is None:
+            if typed.kind.name == "length" and (readings := with_a_space(top, bottom)):
+                written = match.string[match.start("only_top") : match.end("only_bottom")]
+                raise _which(typed.entry, *_in_its_place(written, readings, typed))
             return sign * top / bottom
         if top >= bottom:
             raise typed.refused("has a fraction that is not less than one")
@@ -295,6 +303,8 @@ def _feet_and_inches(first: re.Match[str], rest: str, feet: float, typed: _Typed
         inches = _number(match, typed)
         if feet != int(feet) or inches >= 12:
             raise typed.refused("is not whole feet and less than twelve inches")
+        if (match["decimal"] or "").partition(".")[0][2:]:  # a mark between thousands, as the Swiss write them
+            raise _which(typed.entry, f"{first[0]} ft {match[0].lstrip('0') or '0'} in", f"{first[0]}{match[0]}")
         if match["only_top"] and not inch_mark:
             readings = f"{first[0]} ft 0 {match[0]} in", f"{first[0]} {match[0]} ft"
             raise _which(typed.entry, *readings)
@@ -358,7 +368,17 @@ def two_ways(entry: str, number: str) -> EntryQuestion:
     return _which(entry, *(entry[:40].replace(number, reading) for reading in readings))
 
 
+def _decimal(number: float) -> str:
+    return f"{number:.6f}".rstrip("0").rstrip(".")
+
+
+def _in_its_place(written: str, readings: Iterable[str], typed: _Typed) -> list[str]:
+    """The whole of what was typed with each reading in place of what can be read in several ways."""
+    return [plain_number_text(typed.entry).replace(written, reading) for reading in readings]
+
+
 def _which(entry: str, *readings: str) -> EntryQuestion:
+    ways = {2: "two", 3: "three"}.get(len(readings), "several")
     return EntryQuestion(
-        f"“{entry[:40]}” can be read in two ways: {' or '.join(readings)}? Type the one that is meant", *readings
+        f"“{entry[:40]}” can be read in {ways} ways: {' or '.join(readings)}? Type the one that is meant", *readings
     )

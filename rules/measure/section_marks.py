@@ -22,7 +22,7 @@ _UNIT = Pattern(r"(?:in|mm|cm|\")$", re.IGNORECASE)
 def read_section(entry: object, units: Units | None) -> tuple[float, ...] | None:
     """The sizes that the name of a piece of stock holds, mm, outside first; None where the entry is no such name.
 
-    A unit behind the last size holds for all. Raises EntryError for a slip in one.
+    A unit behind the last size holds for all; fractions are inches. Raises EntryError for a slip in one.
 
     >>> [round(size, 3) for size in read_section("1 3/4 x 0.120 tube", "inch")], read_section("45 x 3 mm", "inch")
     ([44.45, 3.048], (45.0, 3.0))
@@ -34,10 +34,12 @@ def read_section(entry: object, units: Units | None) -> tuple[float, ...] | None
     if match is None:
         return None
     sizes = [size.strip() for size in match.group("one", "two", "three") if size]
-    unit = _UNIT.search(sizes[-1])
+    last = _UNIT.search(sizes[-1])
+    # No stock is named in fractions of a millimetre.
+    unit = last[0] if last else "in" if units == "metric" and "/" in text else ""
     return tuple(
         parse(
-            _whole(size) if _UNIT.search(size) or not unit else f"{_whole(size)} {unit[0]}",
+            _whole(size) if _UNIT.search(size) or not unit else f"{_whole(size)} {unit}",
             "length",
             units,
             shown=str(entry),

@@ -111,7 +111,8 @@ def caliper_bracket_part(
     back, front = middle - thickness / 2, middle + thickness / 2
     root = wide / 2
     end = max(root, (bracket_hole_spacing or 0.0) / 2 + TRIMMED * (bracket_hole_diameter or 0.0))
-    outline = ((-root, low), (root, low), (end, bolts), (end, high), (-end, high), (-end, bolts))
+    corners = ((-root, low), (root, low), (end, bolts), (end, high), (-end, high), (-end, bolts))
+    outline = tuple(dict.fromkeys(corners))  # without its holes it ends at their line
     towards, centre = (sin(caliper_at), 0.0, cos(caliper_at)), spindle(wheel_centre_height)
     shape = Prism(centre, cross(towards, SPINDLE), towards, outline, back, front)
     root_line = tuple(plus(centre, times(low, towards), times(along, SPINDLE)) for along in (back, front))

@@ -79,7 +79,7 @@ def _tyre(mark: TyreMark, wheel_diameter: float | None, overall_width: float | N
             "the tyre hardly stands above the rim",
             change="Put right the tyres' sizes, wheel diameter or wheel width.",
         )
-    rounding = min(SHOULDER * mark.section_width, (outer - inner - leaning) / 3)
+    rounding = min(SHOULDER * mark.section_width, (outer - inner - leaning) / 3, foot)
     corner = (sqrt(2) - 1) * rounding  # how far the corner of a side at 45 deg moves when all is drawn in by `rounding`
     base = (inner + rounding, foot - corner if leaning + corner > rounding else half - rounding)
     bend = (inner + leaning + corner, half - rounding)

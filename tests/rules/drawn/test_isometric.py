@@ -15,6 +15,7 @@ from rules.drawn.isometric import isometric
 from rules.measure.outline import Point
 from rules.solids.shapes import Prism
 from rules.solids.space import Vector
+from rules.values.corner.caliper_parts import caliper_bracket_part
 
 X: Vector = (1.0, 0.0, 0.0)
 Y: Vector = (0.0, 1.0, 0.0)
@@ -48,3 +49,12 @@ def test_a_block_shows_its_upper_end_and_the_edge_nearest_to_the_eye(
     assert top[0] == pytest.approx(bottom[0], abs=1e-9) and (top[1] - bottom[1]) * scale == pytest.approx(
         100.0 * UPRIGHT
     )
+
+
+def test_a_caliper_bracket_without_its_holes_ends_at_their_line() -> None:
+    """120 wide and 40 long: with no hole there is nothing beyond the line of the bolts, and four corners in all."""
+    bracket = caliper_bracket_part(12.0, 40.0, 120.0, 45.0, None, None, 0.0, 280.0, -40.0, 1.5, 400.0)
+    assert isinstance(bracket, Part)
+    (prism,) = bracket.shapes
+    assert isinstance(prism, Prism) and prism.outline == ((-60.0, 100.0), (60.0, 100.0), (60.0, 140.0), (-60.0, 140.0))
+    assert isometric([bracket], 90.0, 60.0).items

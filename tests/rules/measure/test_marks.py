@@ -209,6 +209,7 @@ def test_a_tyre_mark_in_digits_of_another_script_is_refused(mark: str) -> None:
         ("5-lug on 4.5", "inch", 5, 114.3),
         ("6 bolts x 139.7", "metric", 6, 139.7),
         ("5 ON 4 1/2", "inch", 5, 114.3),
+        ("5 ON 4 1/2", "metric", 5, 114.3),
         ("5-4.5", "inch", 5, 114.3),
         ("5–4½", "inch", 5, 114.3),
         ("5 on 4.5", "metric", 5, 114.3),
@@ -246,6 +247,8 @@ def test_bolt_circles_are_read(entry: str, units: str | None, count: int, diamet
         ("5 x 350.1 mm", "inch", "outside 2 to 13.7 in"),
         ("5 x 350.1 mm", "metric", "outside 50 to 350 mm"),
         ("5/8", "inch", "could be a fraction; for 5 holes type 5 x 8"),
+        ("5-1/2", "inch", "1/2 in across, outside 2 to 13.7 in"),
+        ("5-1/2", "metric", "12.7 mm across, outside 50 to 350 mm"),
         ("3/8 in", "inch", "could be a fraction; for 3 holes type 3 x 8 in"),
         ("5on", "inch", "a count and a diameter"),
         ("5 one 4.5", "inch", "a count and a diameter"),
@@ -374,3 +377,15 @@ def test_no_text_does_anything_but_read_or_refuse(entry: str, units: str | None)
             assert reader(entry)
         except EntryError as refusal:
             assert str(refusal)
+
+
+@pytest.mark.parametrize(
+    ("entry", "meant", "inches"),
+    [("750-16", "7.50-16", 7.5), ("700R15 C", "7.00R15 C", 7.0), ("LT 640-13", "LT 6.40-13", 6.4)],
+)
+def test_an_old_numeric_mark_without_its_point_is_asked_about(entry: str, meant: str, inches: float) -> None:
+    """750-16 is said of a tyre 7.50 in wide: common practice, no source. None is 750 mm wide."""
+    with pytest.raises(EntryQuestion) as asked:
+        read_tyre_mark(entry)
+    assert asked.value.readings == (meant,)
+    assert read_tyre_mark(meant).section_width == pytest.approx(inches * 25.4)

@@ -6,10 +6,10 @@ from fractions import Fraction
 
 import pint
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from rules.measure.quantity import KINDS, LONGEST_ENTRY, EntryError, EntryQuestion, parse
+from rules.measure.quantity import KINDS, LONGEST_ENTRY, EntryError, EntryQuestion, Units, parse
 
 # What is typed, its kind, and the inside number worked by hand: 1 in = 25.4 mm, 1 lb = 0.45359237 kg,
 # 1 lbf = 4.4482216152605 N, 1 lbf ft = 1.3558179483314 N m, 1 psi = 0.006894757293168 MPa, 1 mile = 1609.344 m.
@@ -430,6 +430,8 @@ def typed_quantities(draw: st.DrawFn) -> tuple[str, Fraction, str, str]:
 @given(typed=typed_quantities(), units=st.sampled_from(["inch", "metric"]))
 def test_so_many_of_a_unit_is_so_many_times_one_of_it(typed: tuple[str, Fraction, str, str], units: str) -> None:
     written, number, unit, kind = typed
+    # What can be read in two ways is asked about, as tested below.
+    assume(kind != "length" or "/" not in written or (unit and (" " in written or abs(number) < 1)))
     one = parse(f"1 {unit}", kind, units)
     assert parse(f"{written} {unit}", kind, units) == pytest.approx(float(number) * one, rel=1e-14, abs=0)
 
@@ -457,3 +459,41 @@ def test_a_comma_before_exactly_three_digits_is_asked_about(entry: str, kind: st
     with pytest.raises(EntryError) as refused:
         parse(entry, kind, "inch")
     assert offered in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("entry", "units", "readings"),
+    [
+        ("93/8", "inch", [238.125, 295.275]),  # 9 3/8 in or 11 5/8 in, of 25.4 mm each
+        ("-93/8 in", "metric", [-238.125, -295.275]),
+        ("113/16 in", "inch", [46.0375, 284.1625, 179.3875]),  # 1 13/16 in, 11 3/16 in, 7 1/16 in
+        ("2' 93/8\"", "inch", [847.725, 904.875]),  # 24 in more
+        ("9 3/8", "metric", [238.125, 9.375]),
+        ("½", "metric", [12.7, 0.5]),
+        ("-1 1 / 2", "metric", [-38.1, -1.5]),
+        ("1'000", "metric", [304.8, 1000.0]),  # a foot, or a thousand as the Swiss write it
+        ("1’010", "metric", [558.8, 1010.0]),  # 22 in
+    ],
+)
+def test_what_a_fabricator_may_mean_otherwise_is_asked_about(entry: str, units: Units, readings: list[float]) -> None:
+    """A space left out of a mark of the tape; inches on a metric sheet, since nobody says fractions of a millimetre."""
+    with pytest.raises(EntryQuestion) as asked:
+        parse(entry, "length", units)
+    assert [parse(reading, "length", units) for reading in asked.value.readings] == pytest.approx(readings)
+
+
+@pytest.mark.parametrize(
+    ("entry", "units", "number"),
+    [
+        ("11/16", "inch", 17.4625),
+        ("16/8", "inch", 50.8),
+        ("16/8", "metric", 2.0),
+        ("9/8 in", "metric", 28.575),  # no space makes a mark of it
+        ("46/8 in", "metric", 146.05),  # 4 6/8 is said 4 3/4
+        ("41/3 in", "inch", 347.133333333),  # no mark of a tape
+        ("1'06", "metric", 457.2),
+    ],
+)
+def test_what_has_one_meaning_is_not_asked_about(entry: str, units: Units, number: float) -> None:
+    assert parse(entry, "length", units) == pytest.approx(number)
+    assert parse("93/8", "ratio", units) == 11.625

@@ -24,6 +24,7 @@ from tests.support.judging import judged_document
         ("3 x 2 x 1/4 box", "inch", (3 * INCH, 2 * INCH, INCH / 4)),
         ("80 × 40 × 4 box", "metric", (80.0, 40.0, 4.0)),
         ("2 x 1/2 flat bar", "inch", (2 * INCH, INCH / 2)),
+        ("1 3/4 x 0.120 tube", "metric", (1.75 * INCH, 0.12 * INCH)),  # no stock is named in fractions of a millimetre
         ("1 3/4 in", "inch", None),
         ("tube", "inch", None),
         (45, "metric", None),

@@ -50,6 +50,13 @@ def test_a_tyre_whose_wheel_is_not_entered_stands_on_the_rim_its_mark_names() ->
     assert min(radius for radius, _ in piece.profile) - piece.radius == pytest.approx(190.5 + 17.5)  # type: ignore[union-attr]
 
 
+@pytest.mark.parametrize("overall_width", [76.2, 20.0])
+def test_a_tyre_far_too_wide_for_its_rim_has_an_outline_that_does_not_cross_itself(overall_width: float) -> None:
+    """40 in wide and 99 tall on a rim of a few inches: shoulders no rounder than its foot is wide."""
+    part = tyre_part(read_tyre_mark("99x40R15"), None, 381.0, overall_width, 400.0)
+    assert all(piece.profile and piece.radius <= overall_width / 2 for piece in part.solid.pieces)  # type: ignore[union-attr]
+
+
 FIVE, M12 = BoltCircle("", 5, 100.0), Thread("", 12.0, 1.5)
 # Where each part stands, mm, the axle 400 up: from inboard to outboard, its top, and its inside radius where it is a ring.
 PLACES = [
