@@ -101,6 +101,7 @@ class Project:
         own = f"tests/{path.rpartition('/')[0]}/test_{path.rpartition('/')[2]}"
         module = f"[{path.removesuffix('.py').replace('/', '.')}]"
         coming = self._coming(path, mutation)
+        first = frozenset(coming)  # what is known to run it, before what only stands in a folder with it
         names = {name for name in mutation.names if len(name) > 3}
         coming_files = {test.partition("::")[0] for test in coming}
         near = {test for test in self._seconds if test.partition("::")[0] in coming_files}
@@ -117,9 +118,9 @@ class Project:
             if file.startswith((own, OF_ALL)) or file in about_all or any(name in source for name in names)
         }
 
-        def order(test: str) -> tuple[bool, float]:
+        def order(test: str) -> tuple[bool, bool, float]:
             near_it = test.partition("::")[0] in about or module in test
-            return test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
+            return test not in first, test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
 
         tests: list[tuple[str, float]] = []
         taken = 0.0
