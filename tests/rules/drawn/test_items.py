@@ -11,7 +11,7 @@ from rules.drawn.corner_parts import looks
 from rules.drawn.cut_pieces import cut_pieces
 from rules.drawn.full_size.places import crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corners
-from rules.drawn.items import DrawnPart, ListItem, balloons, items
+from rules.drawn.items import DrawnPart, ListItem, balloons, items, not_drawn
 from rules.judging.judge import Judged
 from rules.shop.parts_list import PartsRow
 from rules.solids.shapes import Ball
@@ -115,3 +115,32 @@ def test_what_is_hidden_has_no_balloon() -> None:
         far = Part("steering arm", "upright", (Ball((x, 50.0, 0.0), 5.0),))
         drawn = [DrawnPart(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
         assert [balloon.number for balloon in balloons((plate, arm), drawn, FROM_INSIDE)] == seen
+
+
+NO_PLATE = "the plate: its sizes or its place are not known"
+NO_LUGS = "no lugs or cups are on the sheet"
+
+
+@pytest.mark.parametrize(
+    ("left_out", "missing"),
+    [
+        ((), ""),
+        (("plate.width",), f"NOT DRAWN: {NO_PLATE}."),
+        (("bolts.upper_lug_thickness",), f"NOT DRAWN: what holds the upper joint: {NO_LUGS}."),
+        (("bolts.lower_lug_thickness",), f"NOT DRAWN: what holds the lower joint: {NO_LUGS}."),
+        (
+            ("bolts.upper_lug_thickness", "bolts.lower_lug_thickness"),
+            f"NOT DRAWN: what holds the upper and lower joint: {NO_LUGS}.",
+        ),
+    ],
+)
+def test_what_the_sheet_does_not_know_is_told_as_not_drawn(left_out: tuple[str, ...], missing: str) -> None:
+    changed = document("scree_ox_strength")
+    for entry in left_out:
+        table, _, key = entry.partition(".")
+        del changed[table][key]
+    assert not_drawn(judged_document(changed)) == missing
+
+
+def test_of_joints_that_are_not_known_nothing_is_missing_round_them() -> None:
+    assert not_drawn(judged_document({})) == f"NOT DRAWN: {NO_PLATE}."
