@@ -4,8 +4,9 @@ from random import Random
 
 import pytest
 
-from rules.measure.vectors import size
-from rules.solids.hulls import Vertex, _mixed, _on_line, _on_triangle
+from rules.measure.vectors import Vector, cross, dot, minus, size
+from rules.solids.hulls import Vertex, _face, _mixed, _on_line, _on_triangle, _tetrahedron, depth, distance
+from rules.solids.pieces import Hull
 
 STEPS = 40
 
@@ -59,3 +60,84 @@ def test_the_place_of_a_triangle_nearest_to_the_origin(seed: int) -> None:
     # What each of the two bodies has of the place is as far apart as the place is from the origin.
     on_a, on_b = _mixed(corners, weights, 1), _mixed(corners, weights, 2)
     assert [a - b for a, b in zip(on_a, on_b, strict=True)] == pytest.approx(_mixed(corners, weights, 0))
+
+
+ALONG_Y = ((0.0, -5.0, 0.0), (0.0, 5.0, 0.0))
+FLAT = ((-5.0, -5.0, 2.0), (5.0, -5.0, 2.0), (5.0, 5.0, 2.0), (-5.0, 5.0, 2.0))
+BLOCK = tuple((x, y, z) for x in (-4.0, 4.0) for y in (-3.0, 3.0) for z in (-2.0, 2.0))
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "square_to"),
+    [
+        # Two balls: the difference of their middles is a point, and any direction parts them.
+        (((1.0, 2.0, 3.0),), ((1.0, 2.0, 3.0),), ()),
+        # Two rods in line: any direction square to that
+        (ALONG_Y, ALONG_Y, ((0.0, 1.0, 0.0),)),
+        # Two flat things in one plane, or a rod on one
+        (FLAT, FLAT, ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))),
+        (FLAT, ALONG_Y, ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))),
+        (ALONG_Y, ((-5.0, 0.0, 0.0), (5.0, 0.0, 0.0)), ((1.0, 0.0, 0.0), (0.0, 1.0, 0.0))),
+    ],
+)
+def test_what_has_no_thickness_is_parted_square_to_itself(
+    one: tuple[Vector, ...], other: tuple[Vector, ...], square_to: tuple[Vector, ...]
+) -> None:
+    way = _tetrahedron(Hull(one, 1.0), Hull(other, 1.0))
+    assert isinstance(way, tuple) and size(way) == pytest.approx(1.0)
+    assert all(dot(way, direction) == pytest.approx(0.0, abs=1e-9) for direction in square_to)
+    found = depth(Hull(one, 1.0), Hull(other, 1.0))
+    assert (found.least, found.most) == (0.0, 0.0)
+
+
+def test_where_two_rods_cross_is_told() -> None:
+    """One along y at x = 2, and one along x at y = 1: at (2, 1)."""
+    one = Hull(((2.0, -5.0, 3.0), (2.0, 5.0, 3.0)), 1.0)
+    other = Hull(((-5.0, 1.0, 3.0), (5.0, 1.0, 3.0)), 1.0)
+    found = depth(one, other)
+    assert found.on_a == pytest.approx((2.0, 1.0, 3.0)) and found.on_b == pytest.approx((2.0, 1.0, 3.0))
+
+
+def test_four_corners_of_a_solid_difference_have_their_faces_outward() -> None:
+    corners = _tetrahedron(Hull(BLOCK, 0.0), Hull(BLOCK, 0.0))
+    assert isinstance(corners, list)
+    middle = tuple(sum(one[0][n] for one in corners) / 4 for n in range(3))
+    for i, j, k in ((0, 1, 2), (0, 3, 1), (1, 3, 2), (2, 3, 0)):
+        face = _face(corners, i, j, k)
+        assert face is not None
+        off, normal, *numbers = face
+        assert size(normal) == pytest.approx(1.0) and numbers == [i, j, k]
+        assert all(dot(normal, corners[n][0]) == pytest.approx(off) for n in (i, j, k))
+        assert dot(normal, (middle[0], middle[1], middle[2])) < off
+
+
+def test_three_corners_in_a_line_are_no_face() -> None:
+    in_line = [corner((x, 2 * x, 1.0)) for x in (0.0, 1.0, 3.0)]
+    assert _face(in_line, 0, 1, 2) is None
+    level = [corner(place) for place in ((0.0, 0.0, 5.0), (4.0, 0.0, 5.0), (0.0, 4.0, 5.0))]
+    assert _face(level, 0, 1, 2) == (5.0, (0.0, 0.0, 1.0), 0, 1, 2)
+    assert cross(minus(level[1][0], level[0][0]), minus(level[2][0], level[0][0]))[2] > 0
+
+
+def test_how_deep_a_block_stands_in_another() -> None:
+    """8 by 6 by 4 both: one 3 higher stands 1 in the other, and one 2 aside of 8, 1 of 6 and 1 of 4 3 in it, the least of 6, 5, 3."""
+    for shift, deep in (
+        ((0.0, 0.0, 3.0), 1.0),
+        ((2.0, 1.0, 1.0), 3.0),
+        ((7.5, 0.0, 0.0), 0.5),
+        ((0.0, -5.0, 0.5), 1.0),
+    ):
+        moved = tuple((x + shift[0], y + shift[1], z + shift[2]) for x, y, z in BLOCK)
+        found = depth(Hull(BLOCK, 0.0), Hull(moved, 0.0))
+        assert -found.most == pytest.approx(deep, abs=0.05) and -found.least == pytest.approx(deep, abs=0.05)
+
+
+def test_two_bodies_whose_middles_are_one_may_yet_be_apart() -> None:
+    """A corner of a cube of 10, below x + y + z = 10, and the opposite one, above 20: 10 / sqrt 3 apart."""
+    low = ((0.0, 0.0, 0.0), (10.0, 0.0, 0.0), (0.0, 10.0, 0.0), (0.0, 0.0, 10.0))
+    high = tuple((10 - x, 10 - y, 10 - z) for x, y, z in low)
+    one, other = Hull(low), Hull(high)
+    assert one.middle == other.middle
+    found = distance(one, other)
+    assert found is not None
+    assert (found.least, found.most) == (pytest.approx(10 / 3**0.5, abs=0.01), pytest.approx(10 / 3**0.5, abs=0.01))
