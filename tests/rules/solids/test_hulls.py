@@ -120,7 +120,7 @@ def test_three_corners_in_a_line_are_no_face() -> None:
 
 
 def test_how_deep_a_block_stands_in_another() -> None:
-    """8 by 6 by 4 both: one 3 higher stands 1 in the other, and one 2 aside of 8, 1 of 6 and 1 of 4 3 in it, the least of 6, 5, 3."""
+    """8 by 6 by 4 both: one 3 higher stands 1 in the other. One 2, 1 and 1 aside has 6, 5 and 3 of it left: 3."""
     for shift, deep in (
         ((0.0, 0.0, 3.0), 1.0),
         ((2.0, 1.0, 1.0), 3.0),
