@@ -129,3 +129,10 @@ def test_one_direction_of_two_borders_on_one_another_stands() -> None:
     for patches in ((one, other), (other, one)):
         lines = edges(patches)
         assert length(lines) == pytest.approx(2 * 15.0 + 2 * 10.0) and len(lines) == 1
+
+
+def test_a_hole_that_lies_beside_an_area_changes_nothing_of_its_edge() -> None:
+    """4 by 4 below a square of 10, its upper side on the square's lower one: 40 round the square."""
+    hole = ((3.0, -4.0), (7.0, -4.0), (7.0, 0.0), (3.0, 0.0))
+    lines = edges([Patch(square(0.0, 0.0), hole)])
+    assert len(lines) == 1 and length(lines) == pytest.approx(40.0)
