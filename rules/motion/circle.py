@@ -5,7 +5,7 @@ closed form, one on either side. Which side a link is built on never changes wit
 point, where it locks; so the side is taken once, at ride height, and kept.
 """
 
-from math import acos, atan2, cos, hypot, pi, sin
+from math import acos, atan2, cos, hypot, remainder, sin, tau
 
 from rules.measure.records import NamedTuple
 from rules.measure.vectors import Vector, cross, dot, minus, plus, times, unit
@@ -57,8 +57,7 @@ class PivotCircle(NamedTuple):
         wanted = distance * distance / 2 - constant
         if not swing or abs(wanted) > swing:
             raise CannotReach
-        found = middle + side * acos(wanted / swing)
-        return (found + pi) % (2 * pi) - pi
+        return remainder(middle + side * acos(wanted / swing), tau)
 
 
 def hinged(front: Vector, rear: Vector, point: Vector) -> PivotCircle:
@@ -77,9 +76,9 @@ def hinged(front: Vector, rear: Vector, point: Vector) -> PivotCircle:
 def nearest_turn(a: float, b: float, c: float, near: float = 0.0) -> float:
     """The angle, of those at which a cos + b sin is c, that is nearest to `near`, rad. A c just out of reach counts as in it.
 
-    >>> round(nearest_turn(1.0, 0.0, 0.5, near=-1.0), 6) == round(-pi / 3, 6)
+    >>> round(nearest_turn(1.0, 0.0, 0.5, near=-1.0), 6) == round(-tau / 6, 6)
     True
     """
     middle, swing = atan2(b, a), acos(max(-1.0, min(1.0, c / hypot(a, b))))
-    turns = ((turn + pi) % (2 * pi) - pi for turn in (middle + swing, middle - swing))
+    turns = (remainder(turn, tau) for turn in (middle + swing, middle - swing))
     return min(turns, key=lambda turn: abs(turn - near))

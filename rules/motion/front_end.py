@@ -164,7 +164,7 @@ class FrontEnd:
         if self.arms is None:
             raise CannotReach(0.0)
         way = copysign(1.0, travel)
-        wanted, step = travel * way, STEP * way
+        wanted, step = abs(travel), copysign(STEP, travel)
         if wanted > self._farthest.get(way, wanted):
             raise CannotReach(max(self._farthest[way], 0.0) * way)
 

@@ -305,6 +305,10 @@ def _axis(
         board.across((0.0, -centre), (-trail, -centre), below, f"mechanical trail {figures.length(trail)}")
 
 
+_NAMED_AT = (0.2, -0.6, 0.8)
+"""Where each tyre is named on the line of its crown, as a share of half of that."""
+
+
 @reads
 def _tyres(
     wheel_centre_height: Size,
@@ -316,10 +320,10 @@ def _tyres(
 ) -> None:
     board, centre, design = view.board, wheel_centre_height, design_tyre_diameter
     kinds = kinds_of_tyre(design, smallest_tyre_diameter, largest_tyre_diameter)
-    for number, (diameter, words) in enumerate(kinds, 1):
+    for (diameter, words), named_at in zip(kinds, _NAMED_AT, strict=False):
         across, crown = 0.05 * diameter, diameter / 2
         board.line((-across, crown), (across, crown), pen="adjacent")
-        board.label((across * (1 - 0.8 * number), crown), f"{words} ø {view.figures.length(diameter)}")
+        board.label((named_at * across, crown), f"{words} ø {view.figures.length(diameter)}")
     board.line((-0.55 * design, -centre), (0.55 * design, -centre))
     board.label((0.5 * design, -centre), "ground, design tyre")
 

@@ -118,8 +118,13 @@ def one_wheel_section(
 def _ends_and_halves(droop: float, bump: float, units: Units) -> Iterator[tuple[float, str]]:
     """Full droop, half of it, ride, half bump and full bump: travels in mm, and what each is called."""
     for travel, called in ((-droop, " droop"), (-droop / 2, ""), (0.0, ""), (bump / 2, ""), (bump, " bump")):
-        words = show(travel, "mm", units).rpartition(" ")[0]
-        yield travel, "0 RIDE" if not travel else f"{'+' if travel > 0 else ''}{words}{called}"
+        yield travel, f"{_with_its_sign(travel, units)}{called}" if travel else "0 RIDE"
+
+
+def _with_its_sign(travel: float, units: Units) -> str:
+    """A travel without its unit."""
+    words = show(travel, "mm", units).rpartition(" ")[0]
+    return words if words.startswith("-") else f"+{words}"
 
 
 def _lone_row(
@@ -199,14 +204,12 @@ def _travels(droop: float, bump: float, units: Units) -> Iterator[tuple[float, s
     """Travels in mm from full droop to full bump, ride always among them, and what each is called."""
     step = _STEP[units]
     between = {number * step for number in range(-floor((droop - _CLOSE) / step), floor((bump - _CLOSE) / step) + 1)}
+    ends = {-droop: " droop", bump: " bump"}
     for travel in sorted({-droop, 0.0, bump} | {place for place in between if -droop < place < bump}):
-        words = show(travel, "mm", units).rpartition(" ")[0]
         if travel == 0:
             yield 0.0, "0 RIDE"
-        elif travel in (-droop, bump):
-            yield travel, f"+{words} bump" if travel > 0 else f"{words} droop"
         else:
-            yield travel, f"+{words}" if travel > 0 else words
+            yield travel, f"{_with_its_sign(travel, units)}{ends.get(travel, '')}"
 
 
 def _travel_row(

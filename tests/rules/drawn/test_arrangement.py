@@ -11,6 +11,7 @@ from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke
 from rules.drawn.hatching import hatching, without_hole
 from rules.drawn.isometric import isometric
 from rules.drawn.patches import Patch
+from rules.drawn.pieces import hub_plate
 from rules.judging.judge import Judged
 from rules.solids.shapes import Cylinder
 from sample_sheets import document
@@ -202,3 +203,17 @@ def test_a_row_leaves_room_for_its_names_with_the_wheel_centres_level(height: fl
     for row in rows:
         top, bottom = max(one.view.frame.top for one in row), min(one.view.frame.bottom for one in row)
         assert top - bottom <= height - 10
+
+
+def test_from_outside_every_slot_of_the_plate_is_drawn_all_round() -> None:
+    """Where the plate's own sheet has it, seen from the hub side, which is from outside."""
+    sheet = document("scree_ox_strength")
+    sheet["plate"]["tab_length"] = "1 in"
+    judged = judged_document(sheet)
+    profile = hub_plate(judged.worked.known, "left")
+    assert profile is not None and profile.slots
+    scale, found = views(judged)
+    closed = [item.points for item in strokes(found["from outside the car"], "outline") if item.closed]
+    for slot in profile.slots:
+        wanted = [pytest.approx((x / scale, y / scale)) for x, y in slot.corners]
+        assert any(list(points) == wanted for points in closed)

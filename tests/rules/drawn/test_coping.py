@@ -185,3 +185,14 @@ def test_an_arm_that_stands_on_nothing_known_is_told() -> None:
 def test_an_arm_larger_than_the_tube_it_would_meet_is_told() -> None:
     found, left_out = with_arm(upright__beam="tube", upright__beam_width="2 in", upright__beam_depth="2 in")
     assert not found and any("too large" in words for words in left_out)
+
+
+@pytest.mark.parametrize(("reach", "fits"), [("1.1 in", True), ("0.8 in", True), ("0.7 in", False)])
+def test_an_arms_leg_larger_than_its_joints_housing_is_told(reach: str, fits: bool) -> None:
+    """A tube of 1 1/2 in to a housing that reaches 0.8 in from its middle, so 1.6 across, or 0.7 and 1.4 across."""
+    sheet: dict[str, Any] = document("scree_ox_strength")
+    sheet["pivots"]["lower_radius"] = reach
+    found, left_out = copings(judged_document(sheet))
+    legs = [f"Lower arm, {place} leg to its joint's housing" for place in ("front", "rear")]
+    assert [one.name for one in found if one.name.startswith("Lower")] == (legs if fits else [])
+    assert left_out == (() if fits else tuple(f"{leg}: the tube is larger than the housing" for leg in legs))

@@ -2,7 +2,7 @@
 
 import math
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import FrozenInstanceError
+from dataclasses import FrozenInstanceError, replace
 
 import pytest
 
@@ -304,3 +304,26 @@ def test_a_clash_is_told_in_one_line() -> None:
     apart = worst_clash({**EVERYTHING, **room(1.5, "rotor_ring_part", "lower_joint_housing_part", lock=1.0)})
     assert apart and apart.told(lambda mm: f"{mm:g} mm").endswith("1.5 mm apart, when moved")
     assert worst_clash({}) is None
+
+
+@pytest.mark.parametrize("bore", [80.0, None])
+def test_the_hubs_body_in_a_plate_whose_bore_is_not_entered_is_no_clash(bore: float | None) -> None:
+    """Then it is not known yet what is cut out for it; once it is, the body must not stand in the metal."""
+    body, plate = PARTS["hub_body_part"], PARTS["plate_part"]
+    deep = BetweenTwo("one", "other", (body, plate), -4.0, on_one=(0.0, -61.0, -40.0), on_other=(0.0, -65.0, -40.0))  # type: ignore[arg-type]
+    known = {name: found for name, found in EVERYTHING.items() if name != "plate.bore"}
+    known |= {"fixed_overlaps": Overlaps((deep,)), "corner_moves": STANDING} | ({"plate.bore": bore} if bore else {})
+    told = worst_clash(known)
+    assert (told.names if told else None) == (("hub body", "plate") if bore else None)
+
+
+def test_of_several_clashes_the_one_with_the_least_room_is_told() -> None:
+    two, four = (
+        room(gap, "rotor_ring_part", part)["corner_room"].near[0]  # type: ignore[attr-defined]
+        for gap, part in ((-2.0, "upper_joint_housing_part"), (-4.0, "lower_joint_housing_part"))
+    )
+    for near_ones in ((two, four), (four, two)):
+        known = {**EVERYTHING, **room(-2.0, "rotor_ring_part", "upper_joint_housing_part")}
+        known["corner_room"] = replace(known["corner_room"], near=near_ones)  # type: ignore[type-var]
+        told = worst_clash(known)
+        assert told is not None and (told.gap, told.names) == (-4.0, ("rotor ring", "lower joint housing"))

@@ -11,9 +11,9 @@ from rules.drawn.corner_parts import looks
 from rules.drawn.cut_pieces import cut_pieces
 from rules.drawn.full_size.places import crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corners
-from rules.drawn.items import DrawnPart, ListItem, balloons, items
+from rules.drawn.items import DrawnPart, ListItem, balloons, items, not_drawn
 from rules.judging.judge import Judged
-from rules.shop.parts_list import PartsRow
+from rules.shop.parts_list import PartsRow, bars
 from rules.solids.shapes import Ball
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -35,14 +35,42 @@ def test_the_list_is_numbered_from_one_pieces_first_as_their_sheets_are(name: st
     assert [item.got for item in found] == sorted((item.got for item in found), key=("Cut", "Buy", "Bolt").index)
 
 
-def test_bars_and_tubes_are_in_the_list_with_their_length() -> None:
-    """A 2 in tube of 0.25 in wall as beam, and a round bar of 1 in to a tie rod 5.3 in off as steering arm."""
+TUBE = {"beam": "tube", "beam_width": "2 in", "beam_wall": "0.25 in"}
+
+
+@pytest.mark.parametrize(
+    ("upright", "beam", "arm"),
+    [
+        # The beam from 2 1/4 in above the wheel centre to 2 3/8 below it; the tie rod 5.3 in off, the arm 1 9/16 high.
+        (TUBE, "ø 2 in, wall 1/4 in, 4 5/8 in long", None),
+        (TUBE | {"beam_wall": None}, "ø 2 in, wall ________, 4 5/8 in long", None),
+        ({"steering_arm_form": "round bar", "steering_arm_width": "1 in"}, None, "ø 1 in, 5.3 in to the tie rod"),
+        (
+            {"steering_arm_form": "round tube", "steering_arm_width": "2 in", "steering_arm_wall": "1/4 in"},
+            None, "ø 2 in, wall 1/4 in, 5.3 in to the tie rod",
+        ),
+        (
+            {"steering_arm_form": "round tube", "steering_arm_width": "2 in"},
+            None, "ø 2 in, wall ________, 5.3 in to the tie rod",
+        ),
+        (
+            {"steering_arm_form": "box", "steering_arm_width": "2 in", "steering_arm_wall": "1/4 in"},
+            None, "2 in x 1 9/16 in, wall 1/4 in, 5.3 in to the tie rod",
+        ),
+        (
+            {"steering_arm_form": "box", "steering_arm_width": "2 in", "steering_arm_height": None},
+            None, "2 in x ________, wall ________, 5.3 in to the tie rod",
+        ),
+        ({}, None, None),  # a channel of strips, and an arm cut from plate
+    ],
+)  # fmt: skip
+def test_bars_and_tubes_are_in_the_list_with_their_sizes(
+    upright: dict[str, str | None], beam: str | None, arm: str | None
+) -> None:
     changed = document("scree_ox_strength")
-    changed["upright"] |= {"beam": "tube", "beam_width": "2 in", "beam_wall": "0.25 in"}
-    changed["upright"] |= {"steering_arm_form": "round bar", "steering_arm_width": "1 in"}
-    rows = {item.name: item.entry.size for item in items(judged_document(changed)) if isinstance(item.entry, PartsRow)}
-    assert rows["Beam"].startswith("ø 2 in, wall 1/4 in, ") and rows["Beam"].endswith(" in long")
-    assert rows["Steering arm"] == "ø 1 in, 5.3 in to the tie rod"
+    changed["upright"] = {key: entry for key, entry in {**changed["upright"], **upright}.items() if entry is not None}
+    rows = {row.what: row.size for row in bars(judged_document(changed))}
+    assert rows == {name: size for name, size in (("Beam", beam), ("Steering arm", arm)) if size}
 
 
 @pytest.mark.parametrize("name", NAMES[:2])
@@ -115,3 +143,32 @@ def test_what_is_hidden_has_no_balloon() -> None:
         far = Part("steering arm", "upright", (Ball((x, 50.0, 0.0), 5.0),))
         drawn = [DrawnPart(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
         assert [balloon.number for balloon in balloons((plate, arm), drawn, FROM_INSIDE)] == seen
+
+
+NO_PLATE = "the plate: its sizes or its place are not known"
+NO_LUGS = "no lugs or cups are on the sheet"
+
+
+@pytest.mark.parametrize(
+    ("left_out", "missing"),
+    [
+        ((), ""),
+        (("plate.width",), f"NOT DRAWN: {NO_PLATE}."),
+        (("bolts.upper_lug_thickness",), f"NOT DRAWN: what holds the upper joint: {NO_LUGS}."),
+        (("bolts.lower_lug_thickness",), f"NOT DRAWN: what holds the lower joint: {NO_LUGS}."),
+        (
+            ("bolts.upper_lug_thickness", "bolts.lower_lug_thickness"),
+            f"NOT DRAWN: what holds the upper and lower joint: {NO_LUGS}.",
+        ),
+    ],
+)
+def test_what_the_sheet_does_not_know_is_told_as_not_drawn(left_out: tuple[str, ...], missing: str) -> None:
+    changed = document("scree_ox_strength")
+    for entry in left_out:
+        table, _, key = entry.partition(".")
+        del changed[table][key]
+    assert not_drawn(judged_document(changed)) == missing
+
+
+def test_of_joints_that_are_not_known_nothing_is_missing_round_them() -> None:
+    assert not_drawn(judged_document({})) == f"NOT DRAWN: {NO_PLATE}."

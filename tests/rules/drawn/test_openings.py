@@ -7,6 +7,7 @@ import pytest
 
 from rules.corner.part import Part
 from rules.drawn.openings import _in_arm, _in_beam, openings
+from rules.drawn.pieces import hub_plate
 from rules.solids.shapes import Cylinder, Prism
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -29,6 +30,29 @@ def test_holes_of_bolts_placed_one_by_one_stand_where_the_clock_says() -> None:
         for turn, far in ((30, 3), (135, 2.9), (240, 3), (315, 2.9))
     }
     assert placed == by_hand
+
+
+def test_what_is_cut_out_of_the_plate_goes_through_it() -> None:
+    """From 1 mm before its face, which lies on the hub's mounting face, to 1 mm behind its back. A slot is where it stands on
+    the plate's own sheet, seen from the hub side, so that x is to the rear."""
+    sheet = document("scree_ox_strength")
+    sheet["plate"]["tab_length"] = "1 in"
+    known = judged_document(sheet).worked.known
+    face = known["hub_face_offset"] - known["hub.flange_to_mount_face"]
+    thick = known["plate.thickness"]
+    profile = hub_plate(known, "left")
+    assert profile is not None and profile.slots
+    found = openings(known)["plate"]
+    for shape in found:
+        if isinstance(shape, Cylinder):
+            assert (shape.start[1], shape.end[1]) == pytest.approx((face - thick - 1.0, face + 1.0))
+    slots = [shape for shape in found if isinstance(shape, Prism)]
+    assert len(slots) == len(profile.slots)
+    for slot, shape in zip(profile.slots, slots, strict=True):
+        assert (shape.low, shape.high) == pytest.approx((face - thick - 1.0, face + 1.0))
+        assert shape.origin == pytest.approx((0.0, 0.0, known["wheel_centre_height"]))
+        assert (shape.across, shape.up) == ((-1.0, 0.0, 0.0), (0.0, 0.0, 1.0))
+        assert tuple(shape.outline) == tuple(slot.corners)
 
 
 def test_nothing_is_cut_out_of_what_is_not_there() -> None:

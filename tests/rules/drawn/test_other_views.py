@@ -8,10 +8,10 @@ from rules.corner.part import PART
 from rules.drawn.full_size import corner as paper
 from rules.drawn.full_size import front_parts
 from rules.drawn.moving.scene import RIDE, moving, scene
-from rules.drawn.other_views import PictureView, bounds_of, picture, plate_scene, view_for
+from rules.drawn.other_views import PictureView, bounds_of, picture, plate_scene, view_for, with_arrow
 from rules.drawn.pieces import hub_plate
 from rules.drawn.plate import flat_plate
-from rules.drawn.scene import Body, Dimension, Label, Line, Scene
+from rules.drawn.scene import Body, Box, Dimension, Label, Line, Scene
 from rules.judging.judge import judge
 from rules.judging.trade import trade
 from rules.measure.outline import outline_points
@@ -138,3 +138,35 @@ def test_paper_names_parts_that_exist() -> None:
     known = known_of(OX)
     parts = {known[name].name for name in trade().in_role(PART)}  # type: ignore[attr-defined]
     assert {one.name for one in (*front_parts.SHOWN, *front_parts.TURNED_UP)} <= parts
+
+
+WIDE, HIGH = Label("plate", (1.0, 2.0), "wide", "inboard"), Label("plate", (3.0, 4.0), "high", "inboard")
+SCENE = Scene((WIDE, Line("axis", (0.0, 0.0), (9.0, 9.0)), HIGH), Box(-50.0, 50.0, 0.0, 80.0))
+
+
+def arrow_to(across: float) -> Dimension:
+    return Dimension((0.0, 5.0), (across, 5.0), Label("lit", (across, 5.0), "high", "inboard", abs(across)), "lit")
+
+
+def test_an_arrow_is_drawn_over_all_else_and_its_words_are_said_once_and_placed_first() -> None:
+    made = with_arrow(SCENE, arrow_to(20.0))
+    assert made.items[:3] == (arrow_to(20.0).label, SCENE.items[0], SCENE.items[1]) and len(made.items) == 4
+    last = made.items[3]
+    assert isinstance(last, Dimension) and (last.start, last.end, last.part) == ((0.0, 5.0), (20.0, 5.0), "lit")
+    assert last.label.text == "" and made.frame == SCENE.frame
+    assert with_arrow(SCENE, None) is SCENE
+
+
+def test_a_picture_grows_inboard_to_hold_an_arrow_and_at_most_to_twice_its_width() -> None:
+    """100 wide, from 50 inboard to 50 outboard: the left edge goes to where the arrow ends, and room for words; that is the
+    same room wherever it ends. No farther than 150 inboard: an end beyond that is left out of the picture."""
+    edge = with_arrow(SCENE, arrow_to(-60.0)).frame.left
+    for_words = -60.0 - edge
+    assert 5.0 < for_words < 40.0
+    for across, left in (
+        (-70.0, -70.0 - for_words), (-49.0, -49.0 - for_words), (-50.0 + for_words, -50.0), (49.0, -50.0),
+        (-149.9 + for_words, -149.9), (-150.1 + for_words, -50.0), (-5000.0, -50.0),
+    ):  # fmt: skip
+        frame = with_arrow(SCENE, arrow_to(across)).frame
+        assert frame.left == pytest.approx(left), across
+        assert (frame.right, frame.bottom, frame.top) == (50.0, 0.0, 80.0)

@@ -109,3 +109,30 @@ def test_a_line_over_an_area_with_a_hole_and_something_on_it() -> None:
 def test_outlines_apart_have_nothing_in_common() -> None:
     assert common(square(0.0, 0.0), square(20.0, 0.0)) == ()
     assert len(common(square(0.0, 0.0), square(5.0, 5.0))) == 4
+
+
+@pytest.mark.parametrize("low", [0.0, -2.0])
+def test_a_hole_that_opens_on_a_side_is_a_notch(low: float) -> None:
+    """4 wide and to 4 up in a square of 10, its lower edge on the square's or below it: round the square without the mouth
+    36, and 4 + 4 + 4 round the notch, in one line."""
+    hole = ((3.0, low), (7.0, low), (7.0, 4.0), (3.0, 4.0))
+    lines = edges([Patch(square(0.0, 0.0), hole)])
+    assert length(lines) == pytest.approx(48.0) and len(lines) == 1
+    assert lines[0][0] == lines[0][-1]
+    assert not any(a[1] == b[1] == 0.0 and 3.0 < (a[0] + b[0]) / 2 < 7.0 for a, b in pairwise(lines[0]))
+
+
+def test_one_direction_of_two_borders_on_one_another_stands() -> None:
+    """Two squares of 10, one over the other by half: what of each border lies in the other is left out, 60 round both. Where
+    their lower edges lie on one another that is drawn once."""
+    one, other = Patch(square(0.0, 0.0)), Patch(square(5.0, 0.0))
+    for patches in ((one, other), (other, one)):
+        lines = edges(patches)
+        assert length(lines) == pytest.approx(2 * 15.0 + 2 * 10.0) and len(lines) == 1
+
+
+def test_a_hole_that_lies_beside_an_area_changes_nothing_of_its_edge() -> None:
+    """4 by 4 below a square of 10, its upper side on the square's lower one: 40 round the square."""
+    hole = ((3.0, -4.0), (7.0, -4.0), (7.0, 0.0), (3.0, 0.0))
+    lines = edges([Patch(square(0.0, 0.0), hole)])
+    assert len(lines) == 1 and length(lines) == pytest.approx(40.0)

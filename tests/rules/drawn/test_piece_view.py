@@ -8,8 +8,9 @@ import pytest
 from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import PaperWords, Stroke
-from rules.drawn.piece_view import arc_rows, piece_view
-from rules.measure.outline import Point
+from rules.drawn.piece_view import HoleRow, arc_rows, hole_rows, mark_rows, piece_view, slot_rows
+from rules.drawn.pieces import Hole, MarkLine, Profile, SlotHole
+from rules.measure.outline import Outline, Point
 from sample_sheets import document
 from tests.support.judging import judged_document
 
@@ -125,3 +126,53 @@ def test_words_of_an_arc_of_the_edge_begin_on_it() -> None:
     middles = {"R 2 1/2 in": [(-0.507, -4.775), (0.510, 4.6)], "R 2 in": [(-1.5, 0.0), (1.5, 0.0)]}
     for words, radius in (("R 2 1/2 in", 2.5), ("R 2 in", 2.0)):
         assert min(abs(dist(begins[words], middle) - radius) for middle in middles[words]) < 1e-3
+
+
+def test_holes_slots_and_marks_are_told_from_the_top_left() -> None:
+    """A piece from 50 left of the wheel's centre to 50 right of it and from 80 below to 60 above. A slot turned by 100 degrees to
+    the left is turned by 80 to the right."""
+    slots = tuple(
+        SlotHole(at, 20.0, 5.0, turned, (), what)
+        for at, turned, what in (
+            ((30.0, 10.0), 0.0, "right"), ((-20.0, 10.0), 90.0, "left"), ((0.0, -40.0), 100.0, "low"), ((5.0, 40.0), 30.0, "high")
+        )
+    )  # fmt: skip
+    holes = tuple(
+        Hole(at, across, what)
+        for at, across, what in (
+            ((30.0, 20.0), 8.0, "right"), ((-20.0, 20.0), 9.0, "left"), ((0.0, 0.0), 30.0, "bore"), ((40.0, 50.0), 10.0, "top")
+        )
+    )  # fmt: skip
+    ticks = (
+        MarkLine((-17.0, -60.0), (-7.0, -60.0), "lower pivot"),
+        MarkLine((8.0, 50.0), (18.0, 50.0), "upper pivot"),
+    )
+    piece = CutPiece("", "", Profile(Outline(-50.0, 50.0, -80.0, 60.0), holes, ticks, slots=slots), 10.0, "")
+    assert slot_rows(piece) == (
+        HoleRow("S1", 55.0, 120.0, (5.0, 40.0), 20.0, "high", 5.0, 30.0),
+        HoleRow("S2", 30.0, 90.0, (-20.0, 10.0), 20.0, "left", 5.0, 90.0),
+        HoleRow("S3", 80.0, 90.0, (30.0, 10.0), 20.0, "right", 5.0, 0.0),
+        HoleRow("S4", 50.0, 40.0, (0.0, -40.0), 20.0, "low", 5.0, -80.0),
+    )
+    assert hole_rows(piece) == (
+        HoleRow("A", 90.0, 130.0, (40.0, 50.0), 10.0, "top"),
+        HoleRow("B", 30.0, 100.0, (-20.0, 20.0), 9.0, "left"),
+        HoleRow("C", 80.0, 100.0, (30.0, 20.0), 8.0, "right"),
+        HoleRow("D", 50.0, 80.0, (0.0, 0.0), 30.0, "bore"),
+    )
+    assert [
+        (row.letter, row.from_left, row.from_bottom, row.from_centre, row.diameter) for row in mark_rows(piece)
+    ] == [
+        ("P1", 38.0, 20.0, (-12.0, -60.0), 0.0),
+        ("P2", 63.0, 130.0, (13.0, 50.0), 0.0),
+    ]
+
+
+def test_letters_go_on_after_z_and_leave_out_what_is_taken_for_a_figure() -> None:
+    """The alphabet without I, O and Q is 23 letters: the 24th hole is AA, the 47th AAA."""
+    holes = tuple(Hole((float(number), 0.0), 1.0, "") for number in range(47))
+    letters = [
+        row.letter for row in hole_rows(CutPiece("", "", Profile(Outline(0.0, 50.0, -5.0, 5.0), holes, ()), 1.0, ""))
+    ]
+    assert letters[7:9] == ["H", "J"] and letters[22:25] == ["Z", "AA", "BB"] and letters[46] == "AAA"
+    assert not {"I", "O", "Q"} & set("".join(letters))

@@ -110,6 +110,48 @@ def test_a_pivot_off_the_plate_is_named() -> None:
     assert profile.left_out == ("upper pivot mark: it falls off the plate",)
 
 
+@pytest.mark.parametrize(("ahead", "marked"), [(-104.9, True), (-105.0, False), (84.9, True), (85.0, False)])
+def test_a_pivots_tick_is_scribed_where_all_of_it_is_on_the_plate(ahead: float, marked: bool) -> None:
+    """It reaches 5 to either side; the plate ends 90 ahead of the wheel centre and 110 behind it."""
+    profile = hub_plate({**KNOWN, "lower_pivot_ahead": ahead}, "left")
+    assert bool(marks(profile, "lower pivot")) is marked
+    assert ("lower pivot mark: it falls off the plate" in profile.left_out) is not marked
+
+
+@pytest.mark.parametrize(("from_front", "ways"), [(47.1, 4), (47.0, 3), (46.9, 3)])
+def test_ticks_level_and_plumb_with_the_wheel_centre_stand_clear_of_the_bore_and_on_the_plate(
+    from_front: float, ways: int
+) -> None:
+    """From 2 outside the bore of 70 on, 10 long: from 37 to 47, each way that the plate reaches farther than that."""
+    ticks = marks(hub_plate({**KNOWN, "plate.spindle_from_front": from_front}, "left"), "wheel centre")
+    wanted = [((37.0, 0.0), (47.0, 0.0)), ((0.0, 37.0), (0.0, 47.0)), ((0.0, -37.0), (0.0, -47.0))]
+    assert sorted(ticks) == sorted([*wanted, *([((-37.0, 0.0), (-47.0, 0.0))] if ways == 4 else [])])
+
+
+@pytest.mark.parametrize(("side", "x"), [("left", -1.0), ("right", 1.0)])
+def test_the_arrow_stands_half_way_from_the_bore_to_the_top_and_its_letter_behind_it(side: str, x: float) -> None:
+    """From 35 to 140: at 87.5. 15 long with its tail 10 before the middle, and barbs of 4 and 3; the letter begins behind the
+    middle, a little below the line."""
+    profile = hub_plate(KNOWN, side)  # type: ignore[arg-type]
+    tip, level = (25.0 * x, 87.5), 87.5
+    assert marks(profile, "arrow to the front") == [
+        (pytest.approx(tip), pytest.approx((10.0 * x, level))),
+        (pytest.approx(tip), pytest.approx((21.0 * x, level + 3.0))),
+        (pytest.approx(tip), pytest.approx((21.0 * x, level - 3.0))),
+    ]
+    assert profile.stamp is not None and 80.0 < profile.stamp.at[1] < level
+    assert 0.0 < profile.stamp.at[0] * -x < 20.0
+
+
+def test_where_a_hole_is_in_its_way_there_is_no_arrow() -> None:
+    """A bolt hole of 12.5 in the middle of the arrow's shaft, and one 2.1 clear of its tip: 25 + 6.25 + 2.1."""
+    for place, drawn in (((10.0, 87.5), False), ((33.35, 87.5), True), ((33.2, 87.5), False)):
+        known = {**KNOWN, "hub_bolts_stand": BoltPlaces((place,))}
+        profile = hub_plate(known, "left")
+        assert bool(marks(profile, "arrow to the front")) is drawn
+        assert (profile.stamp is not None) is drawn
+
+
 def test_a_pivot_line_that_misses_the_plate_is_named() -> None:
     profile = hub_plate({**KNOWN, "lower_pivot_ahead": 300.0, "upper_pivot_ahead": 300.0}, "left")
     assert "pivot line: it does not cross the plate" in profile.left_out

@@ -2,7 +2,8 @@
 meshes, and by hand."""
 
 from collections.abc import Sequence
-from math import hypot, isclose, pi
+from itertools import pairwise
+from math import cos, hypot, isclose, pi, radians, sin, sqrt
 from random import Random
 
 import manifold3d
@@ -11,7 +12,7 @@ import pytest
 from rules.drawn.patches import EdgeLine, Patch, edges
 from rules.drawn.projection import cut, seen
 from rules.drawn.views import FROM_ABOVE, FROM_BEHIND, FROM_FRONT, FROM_OUTSIDE, Viewpoint, square_to_axis
-from rules.solids.shapes import Ball, Cylinder, Rod, block, ring, solid
+from rules.solids.shapes import Ball, Bore, Cylinder, Prism, Revolved, Rod, block, ring, solid
 from rules.solids.space import cross, square_to, turn, unit
 from tests.support.meshes import Mesh, whole
 from tests.support.random_shapes import KINDS, Make, Square, direction, somewhere
@@ -155,3 +156,101 @@ def test_a_plane_that_only_touches_an_edge_cuts_nothing_that_has_an_area() -> No
     on_edge = block((20.0 * half, 0.0, 0.0), (half, 0.0, half), (0.0, 1.0, 0.0), 20.0, 50.0, 20.0)
     for view in (FROM_FRONT, FROM_BEHIND):
         assert cut([on_edge], view) == ()
+
+
+def ahead(x: float) -> Viewpoint:
+    """The view from the front, cut so far ahead."""
+    return FROM_FRONT.through((x, 0.0, 0.0))
+
+
+@pytest.mark.parametrize(
+    ("rod", "x", "area"),
+    [
+        # A ball of 10 cut 6 off its middle is a circle of 8, and one that the plane misses is not cut.
+        (Ball((0.0, 0.0, 0.0), 10.0), 6.0, 64 * pi),
+        (Ball((0.0, 0.0, 0.0), 10.0), -6.0, 64 * pi),
+        (Ball((0.0, 0.0, 0.0), 10.0), 10.1, 0.0),
+        # Along the plane, 90 long with its round ends 8 in radius there
+        (Rod((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 10.0), 6.0, 90 * 16 + 64 * pi),
+        (Rod((0.0, 0.0, 0.0), (0.0, 90.0, 0.0), 10.0), -10.1, 0.0),
+        # Square to it: a circle of 10 between its ends, 8 where it is 6 past one, and nothing past the round end
+        (Rod((0.0, 5.0, 0.0), (50.0, 5.0, 0.0), 10.0), 25.0, 100 * pi),
+        (Rod((0.0, 5.0, 0.0), (50.0, 5.0, 0.0), 10.0), 56.0, 64 * pi),
+        (Rod((0.0, 5.0, 0.0), (50.0, 5.0, 0.0), 10.0), -6.0, 64 * pi),
+        (Rod((50.0, 5.0, 0.0), (0.0, 5.0, 0.0), 10.0), 56.0, 64 * pi),
+        (Rod((0.0, 5.0, 0.0), (50.0, 5.0, 0.0), 10.0), 60.1, 0.0),
+        # Leaning by 30 degrees from the line of sight: an ellipse, 10 by 10 / cos 30
+        (Rod((-100 * cos(radians(30)), -100 * sin(radians(30)), 0.0), (100 * cos(radians(30)), 50.0, 0.0), 10.0), 0.0,
+         100 * pi / cos(radians(30))),
+    ],
+)  # fmt: skip
+def test_what_a_plane_cuts_of_what_is_round_by_hand(rod: Ball | Rod, x: float, area: float) -> None:
+    assert area_of(cut([rod], ahead(x))).area() == pytest.approx(area, rel=8e-3), "drawn with straight lines"
+
+
+PLATE = Prism(
+    (0.0, 0.0, 0.0), (-1.0, 0.0, 0.0), (0.0, 0.0, 1.0),
+    ((-50.0, -30.0), (50.0, -30.0), (50.0, 30.0), (-50.0, 30.0)), 5.0, 15.0, Bore((10.0, 0.0), 20.0),
+)  # fmt: skip
+"""100 fore and aft, 60 high and 10 thick, outboard of 5. Its bore of 20 stands 10 behind the middle, so at x = -10."""
+
+
+@pytest.mark.parametrize(
+    ("x", "half"), [(-10.0, 20.0), (2.0, 16.0), (-22.0, 16.0), (9.9, sqrt(400 - 19.9**2)), (10.1, 0.0), (-30.1, 0.0)]
+)
+def test_a_plane_across_a_bored_plate_leaves_the_bore_out(x: float, half: float) -> None:
+    """Two strips, or one beside the bore. Their edges run round each and nowhere across the bore's mouths."""
+    patches = cut([PLATE], ahead(x))
+    assert area_of(patches).area() == pytest.approx((60.0 - 2 * half) * 10.0, abs=0.5)
+    round_it = 2 * (60.0 - 2 * half) + (4 * 10.0 if half else 20.0)
+    lines = edges(patches)
+    assert len(lines) == (2 if half else 1)
+    assert sum(hypot(b[0] - a[0], b[1] - a[1]) for line in lines for a, b in pairwise(line)) == pytest.approx(round_it)
+
+
+@pytest.mark.parametrize(("y", "cuts"), [(4.9, False), (5.1, True), (10.0, True), (14.9, True), (15.1, False)])
+@pytest.mark.parametrize("from_inside", [False, True])
+def test_a_plane_along_a_bored_plate_cuts_it_between_its_faces(y: float, cuts: bool, from_inside: bool) -> None:
+    side = Viewpoint((1.0, 0.0, 0.0), (0.0, 0.0, 1.0)) if from_inside else FROM_OUTSIDE
+    found = area_of(cut([PLATE], side.through((0.0, y, 0.0)))).area()
+    assert found == pytest.approx(100 * 60 - 400 * pi if cuts else 0.0, rel=2e-3)
+
+
+def test_a_leaning_plane_through_a_bored_plate_by_hand() -> None:
+    """Leaning by 45 degrees about the upright axis through the bore's middle: what it cuts lies 10 along the plate as it goes
+    through 10 of its thickness, so 10 times the square root of two long. Half the plate's thickness from the middle the bore is
+    still nearly as high: between 2 x 20 and 2 x the root of 400 - 25."""
+    half = 0.5**0.5
+    view = Viewpoint((half, half, 0.0), (0.0, 0.0, 1.0), (-10.0, 10.0, 0.0))
+    found = area_of(cut([PLATE], view)).area()
+    along = 10 * sqrt(2)
+    # The mean height of a circle of 20 over 5 to either side: (5 x root of 375 + 400 asin(1/4)) / 10 x 2
+    mean = 2 * (5 * sqrt(375) + 400 * 0.252680255) / 10
+    assert found == pytest.approx(along * (60 - mean), rel=3e-3)
+
+
+CONE = Revolved((0.0, 0.0, 0.0), (1.0, 0.0, 0.0), ((10.0, 0.0), (30.0, 0.0), (20.0, 10.0), (10.0, 10.0)))
+"""Hollow by 10, its outside from 30 at its foot to 20 at 10 ahead."""
+
+
+@pytest.mark.parametrize(
+    ("x", "outer"), [(0.0, 30.0), (2.5, 27.5), (5.0, 25.0), (10.0, 20.0), (10.1, None), (-0.1, None)]
+)
+@pytest.mark.parametrize("half_angle", [pi, radians(60)])
+def test_a_plane_square_to_a_cone_cuts_a_ring_of_it(x: float, outer: float | None, half_angle: float) -> None:
+    """All round or a third of that."""
+    part = Revolved(CONE.origin, CONE.axis, CONE.profile, towards=(0.0, 0.0, 1.0), half_angle=half_angle)
+    found = area_of(cut([part], ahead(x))).area()
+    wanted = half_angle * (outer**2 - 100) if outer else 0.0
+    assert found == pytest.approx(wanted, rel=6e-3)
+
+
+@pytest.mark.parametrize(("towards", "sides"), [((0.0, 0.0, 1.0), 1), ((0.0, 0.0, -1.0), 1), ((0.0, 1.0, 0.0), 0)])
+def test_along_its_axis_a_part_turn_is_cut_where_it_reaches(towards: tuple[float, float, float], sides: int) -> None:
+    """The profile is 10 high and 20 to 10 wide: 150. The plane holds the axis and goes up and down; all round there are two."""
+    upright = Viewpoint((1.0, 0.0, 0.0), (0.0, 0.0, 1.0))
+    assert area_of(cut([CONE], upright)).area() == pytest.approx(300.0)
+    part = Revolved(CONE.origin, CONE.axis, CONE.profile, towards=towards, half_angle=radians(60))
+    found = cut([part], upright)
+    assert area_of(found).area() == pytest.approx(150.0 * sides)
+    assert all((y > 0) is (towards[2] > 0) for patch in found for _, y in patch.outer)

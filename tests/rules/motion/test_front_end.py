@@ -671,3 +671,13 @@ def test_past_the_place_where_one_wheel_locks_the_other_is_not_looked_at_either(
         assert most < 1.0
         for lock in (most, -most):
             far.at(travel, lock)
+
+
+def test_a_front_end_says_in_a_line_what_is_known_of_it() -> None:
+    """Its arms, its steering, both or neither."""
+    both = built()
+    for arms, linkage, known in (
+        (both.arms, RACK, "arms and steering"), (both.arms, None, "arms"), (None, RACK, "steering"),
+        (None, None, "the steering axis alone"),
+    ):  # fmt: skip
+        assert FrontEnd(both.upright, arms, linkage).text == f"the front end's points, with {known}"

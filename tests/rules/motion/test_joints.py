@@ -251,3 +251,9 @@ def test_a_line_has_no_head_and_no_tail() -> None:
 def test_a_bolts_direction(lies: str, direction: tuple[float, float, float]) -> None:
     upright = UprightPoints((0.0, -50.0, 300.0), (0.0, -200.0, 500.0), (0.0, 0.0, 400.0))
     assert bolt_direction(lies, upright) == pytest.approx(direction, abs=1e-12)
+
+
+def test_a_bolt_that_lies_fore_and_aft_has_no_clocking() -> None:
+    """Turned about its own direction it stays as it is; one that then leans by 0.3 rad to the side needs that."""
+    best = Swing((1.0, 0.0, 0.0), {(0.0, 0.0): (1.0, 0.0, 0.0), (60.0, 0.0): (cos(0.3), sin(0.3), 0.0)}).best()
+    assert best == 0.0 and best.least == pytest.approx(0.3)

@@ -93,3 +93,9 @@ def test_an_arm_has_a_tube_to_each_inner_pivot_and_one_straight_across_where_onl
     front, rear = (120.0, -400.0, 560.0), (-160.0, -390.0, 565.0)
     assert inner_ends(Hinge(front, rear)) == (front, rear)
     assert inner_ends(Hinge((110.0, -400.0, 330.0), (-90.0, -400.0, 330.0), flat=True)) == ((10.0, -400.0, 330.0),)
+
+
+@pytest.mark.parametrize(("foot", "more"), [(240.0, ", 240 mm at its inner edge"), (300.0, "")])
+def test_a_ring_says_its_sizes_in_a_line(foot: float, more: str) -> None:
+    words = Ring(200.0, 440.0, 300.0, foot).words_in("metric")
+    assert words == f"ring from 200 mm to 440 mm from the wheel's axis, 300 mm wide{more}"

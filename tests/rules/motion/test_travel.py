@@ -271,3 +271,9 @@ def test_a_shock_below_the_arm_opens_as_the_wheel_rises() -> None:
     assert shock_ratio(
         parallel_arms(), Shock((0.0, -230.0, 300.0), (0.0, -230.0, 100.0), "lower arm")
     ) == pytest.approx(-0.5, abs=1e-6)
+
+
+def test_an_inner_end_is_told_from_the_tyres_middle_and_the_ground() -> None:
+    words = InnerPivot(-460.0, 350.0)
+    assert words.words_in("metric") == "460 mm inboard of the tyre centre plane, 350 mm above ground"
+    assert words.words_in("inch").startswith("18.11 in inboard"), "460 / 25.4"

@@ -21,6 +21,7 @@ from rules.motion.points import CannotReach, Pose, UprightPoints
 from rules.motion.steering_arm import aim, arm_of, axis_of, best_arm, errors, outer_turn, root_mean_square
 from rules.motion.turned import spin_at, steer_at, turn_at
 from rules.motion.turning import (
+    Reach,
     Steered,
     ackermann,
     arm,
@@ -526,3 +527,10 @@ def test_the_ideal_by_true_contacts_rolls_about_one_centre_on_the_rear_axles_lin
     # A wheel that points `angle` to the left has its spin axis along (-sin, cos).
     assert np.cross(np.append(to_centre, 0.0), (-np.sin(angle), np.cos(angle), 0.0))[2] == pytest.approx(0.0, abs=1e-6)
     assert abs(degrees(angle - ideal_outer(wheels.inner.steer, -2 * centre_line / wheelbase))) < 1.0
+
+
+@pytest.mark.parametrize(
+    ("share", "words"), [(1.0, "the whole lock"), (0.8, "80% of the lock, then the linkage locks")]
+)
+def test_how_far_the_wheels_follow_is_told_in_a_line(share: float, words: str) -> None:
+    assert Reach(share, 0.4).text == words

@@ -75,9 +75,15 @@ def test_whether_two_straight_lines_cross(edge: Segment, crosses: bool) -> None:
     assert meet((0.0, 0.0), (10.0, 0.0), edge) is crosses
 
 
-def test_a_line_is_not_crossed_by_one_that_is_in_line_with_it_farther_on() -> None:
-    in_line, along = (12.0, 0.0, 15.0, 0.0), (9.0, 0.0, 15.0, 0.0)
-    assert list(crossed_by((0.0, 0.0), (10.0, 0.0), [in_line, along])) == [along]
+@pytest.mark.parametrize("way", [(1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0), (0.6, 0.8), (-0.8, 0.6)])
+def test_a_line_is_not_crossed_by_one_that_is_in_line_with_it_farther_on(way: tuple[float, float]) -> None:
+    """It runs from 0 to 10, whichever way; one from 12 to 15, one behind it and one from 9 on, each from either of its ends."""
+    x, y = way
+    end = (10 * x, 10 * y)
+    beyond, behind, along = ((a * x, a * y, b * x, b * y) for a, b in ((12, 15), (-5, -2), (9, 15)))
+    turned = tuple((x2, y2, x1, y1) for x1, y1, x2, y2 in (beyond, behind, along))
+    for ends in (((0.0, 0.0), end), (end, (0.0, 0.0))):
+        assert list(crossed_by(*ends, [beyond, behind, along, *turned])) == [along, turned[2]]
 
 
 @pytest.mark.parametrize("last_bit", [-3e-14, 0.0, 3e-14])
