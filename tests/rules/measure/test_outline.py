@@ -101,7 +101,9 @@ def test_a_corner_is_drawn_as_large_as_there_is_room_for(wide: float, high: floa
     assert plate_outline(wide, high, 100.0, 60.0, 90.0).corner_radius == radius
 
 
-def ends(side: str, upper: Narrowed | None, lower: Narrowed | None, corner: float = 20.0) -> set[tuple[float, float, float]]:
+def ends(
+    side: str, upper: Narrowed | None, lower: Narrowed | None, corner: float = 20.0
+) -> set[tuple[float, float, float]]:
     """What the belt of such a plate runs round."""
     plate = plate_outline(140.0, 260.0, 110.0, 60.0, corner, side, PlateEnds(upper, lower))  # type: ignore[arg-type]
     assert (plate.left, plate.right) == ((-60.0, 80.0) if side == "left" else (-80.0, 60.0))

@@ -4,8 +4,9 @@ import pytest
 
 from rules.corner.part import Part
 from rules.graph.results import Waits
+from rules.measure.outline import Outline
 from rules.sheet.upright import Beam
-from rules.values.corner.plate_slots import plate_slots
+from rules.values.corner.plate_slots import _edge_near, plate_slots
 from tests.rules.corner.test_slots import PLATE, beam, lugs
 
 LUGS, BEAM = lugs(0.0), beam(160.0)
@@ -46,3 +47,13 @@ def test_lugs_are_waited_for_where_they_are_begun_and_only_there() -> None:
     with pytest.raises(Waits) as waits:
         slotted(upper=None, lower_thick=10.0)
     assert waits.value.fields == ("upper_lugs_part", "lower_lugs_part")
+
+
+@pytest.mark.parametrize(
+    ("corner", "edge"),
+    [((-65.0, 0.0), "front"), ((75.0, 0.0), "rear"), ((0.0, 95.0), "upper"), ((0.0, -145.0), "lower"),
+     ((-75.0, 0.0), "front"), ((0.0, 102.0), "upper"), ((-68.0, 90.0), "front"), ((-60.0, 98.5), "upper")],
+)  # fmt: skip
+def test_which_edge_of_the_plate_is_nearest(corner: tuple[float, float], edge: str) -> None:
+    """Of a left piece, its front at the left: 70 ahead of the wheel centre and 80 behind, 100 above and 150 below."""
+    assert _edge_near(corner, Outline(-70.0, 80.0, -150.0, 100.0, 10.0)) == edge
