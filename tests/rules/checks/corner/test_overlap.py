@@ -4,10 +4,11 @@ from typing import Any
 
 import pytest
 
+from rules.checks.corner.overlap import _beam_too_short
 from rules.corner.part import Part
 from rules.graph.results import Judgement
 from rules.motion.points import UprightPoints
-from rules.solids.shapes import Cylinder
+from rules.solids.shapes import Cylinder, block
 from tests.support.declared import the_check, the_value
 
 UPRIGHT = UprightPoints((0.0, -120.0, 270.0), (0.0, -120.0, 520.0), (0.0, 0.0, 400.0))
@@ -46,3 +47,22 @@ def test_two_others_in_one_another_stop_and_stand_before_a_watch() -> None:
     odd = across("caliper", 95.0, -48.0, -42.0, 10.0)
     verdicts = [one.verdict for one in judged(None, hub_body_part=body, plate_part=plate, odd_part=odd)]
     assert sorted(verdicts) == ["stop", "watch"] and verdicts[0] == "stop"
+
+
+@pytest.mark.parametrize(
+    ("above", "below", "short"),
+    [
+        (None, None, []), (80.0, 70.0, []), (80.1, 70.0, ["beam above the wheel centre"]),
+        (80.0, 70.1, ["beam below the wheel centre"]), (None, 90.0, ["beam below the wheel centre"]),
+        (90.0, 90.0, ["beam above the wheel centre", "beam below the wheel centre"]),
+    ],
+)  # fmt: skip
+def test_a_beam_stands_where_its_section_is_judged(above: float | None, below: float | None, short: list[str]) -> None:
+    """A beam from 70 below the wheel centre, 400 up, to 80 above it."""
+    beam = Part("beam", "upright", (block((0.0, -80.0, 405.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 60.0, 40.0, 150.0),))
+    found = _beam_too_short(beam, 400.0, above, below)
+    assert [one.about for one in found] == short and {one.verdict for one in found} <= {"stop"}
+    for one in found:
+        level, end = (above, 80.0) if "above" in one.about else (below, 70.0)
+        assert one.figures == {"level": (level, "mm"), "end": (pytest.approx(end), "mm")}
+    assert _beam_too_short(None, 400.0, 90.0, 90.0) == []
