@@ -83,7 +83,8 @@ ONLY_INBOARD = {AHEAD: None, ABOVE: None}
         (ONLY_AHEAD | {AHEAD: 50.0, "spindle_from_front": 30.0}, "{weld} ahead of the wheel centre", 80.0, 150.0, 40.0),
         (ONLY_AHEAD | {AHEAD: 50.0, "plate_width": 100.0}, "{weld} ahead of the wheel centre", 80.0, 40.0, 90.0),
         (ONLY_AHEAD | {AHEAD: 50.0, "plate_width": 100.0, "beam": "none"}, "{weld} ahead of the wheel centre", 80.0, 10.0, 90.0),
-        (ONLY_AHEAD | {AHEAD: 50.0, "spindle_from_front": 0.0, "beam": None}, "{weld} ahead of the wheel centre", 80.0, 180.0, 0.0),
+        (ONLY_AHEAD | {AHEAD: 50.0, "spindle_from_front": 0.0, "beam": None}, "{weld} ahead of the wheel centre",
+         80.0, 180.0, 0.0),
         # up and down: the plate from 150 above to 150 below
         (ONLY_ABOVE | {ABOVE: 0.0}, "{weld} above the wheel centre", 0.0, 150.0, 150.0),
         (ONLY_ABOVE | {ABOVE: 30.0}, "{weld} below the wheel centre", 30.0, 150.0, 150.0),
