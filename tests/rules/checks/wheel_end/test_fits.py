@@ -21,8 +21,8 @@ def tyre(mark: str) -> Any:
 @pytest.mark.parametrize(
     ("wheel", "verdict", "told"),
     [
-        (381.0, "good", ""), (381.04, "good", ""), (380.96, "good", ""), (381.06, "stop", "31x10.50R15LT for a 15 in wheel and 33x12.50R15LT for a"),
-        (406.4, "stop", "31x10.50R15LT for a 15 in wheel and 33x12.50R15LT for a 15 in wheel is what the tyre mark says"),
+        (381.0, "good", ""), (381.04, "good", ""), (380.96, "good", ""), (380.94, "stop", "31x10.50R15LT for a 15 in wheel"),
+        (381.06, "stop", "31x10.50R15LT for a 15 in wheel and 33x12.50R15LT for a 15 in wheel is what the tyre mark says"),
     ],
 )  # fmt: skip
 def test_a_tyre_is_made_for_its_rim(wheel: float, verdict: str, told: str) -> None:
