@@ -122,7 +122,9 @@ def test_a_foot_beyond_the_plates_edge(beyond: float, verdict: str) -> None:
     (found,) = on_the_plate(beyond)
     assert found.verdict == verdict
     if verdict != "good":
-        assert found.text.startswith("Beam: ") and found.about == "beam" and found.rests_on == ("beam_part", "plate_part")
+        assert (
+            found.text.startswith("Beam: ") and found.about == "beam" and found.rests_on == ("beam_part", "plate_part")
+        )
         assert found.figures == {"past": (pytest.approx(beyond), "mm")}
 
 
