@@ -99,7 +99,7 @@ def most_line_pressure(line_pressure: MPa | None, worked_line_pressure: MPa | No
         raise Waits("worked_line_pressure")
     if worked_line_pressure is None and line_pressure is None:
         raise Waits("caliper.line_pressure")
-    return max(line_pressure or 0.0, worked_line_pressure or 0.0)
+    return max(pressure for pressure in (line_pressure, worked_line_pressure) if pressure is not None)
 
 
 @value(

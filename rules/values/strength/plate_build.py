@@ -68,7 +68,7 @@ class Build:
     def words_in(self, units: Units) -> str:
         """In words in a sheet's units, for the written-out working."""
         width, thickness, beam_width = (
-            show(size, "mm", units) for size in (self.width, self.thickness, self.beam_width or 0.0)
+            show(size, "mm", units) for size in (self.width, self.thickness, self.beam_width)
         )
         beam = "alone" if self.beam == "none" else f"with {self.beam} {beam_width} wide"
         return f"plate {width} x {thickness} {beam}"

@@ -121,3 +121,13 @@ def test_each_of_a_beams_slots_is_told_from_the_other_on_its_own_side(half: floa
         assert name_of(slot, (*slots.values(), lug)) == f"{words} slot for the beam"
     assert name_of(lug, (*slots.values(), lug)) == "slot for the upper lugs"
     assert name_of(slots["rear upper"], (slots["front upper"], slots["rear upper"])) == "rear slot for the beam"
+
+
+@pytest.mark.parametrize("way", [1, -1])
+def test_metal_between_two_slots_that_stand_askew(way: int) -> None:
+    """30 x 10 level, and another at 45 deg above it, which reaches 15 sin 45 + 5 cos 45 = 14.142 down: 25 apart leave 25 - 5 -
+    14.142, and 15 apart lie 4.142 in one another, whichever is asked."""
+    level = Slot((0.0, 0.0), 30.0, 10.0, 0.0, "beam")
+    for apart, left in ((25.0, 20 - 20 / 2**0.5), (15.0, 10 - 20 / 2**0.5)):
+        askew = Slot((0.0, apart), 30.0, 10.0, way * pi / 4, "upper lugs")
+        assert level.apart(askew) == pytest.approx(left) and askew.apart(level) == pytest.approx(left)

@@ -1,6 +1,7 @@
 """What every part of the corner carries, as a table: figures by hand, width, units, the worst case in words."""
 
 from collections.abc import Callable
+from math import radians
 
 import pytest
 
@@ -11,6 +12,9 @@ from rules.measure.quantity import Units
 from rules.sheet.welds import WeldUpper
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.tables.bolt_grades import BoltStrength
+from rules.values.strength.bearing import Pads
+from rules.values.strength.plate_build import Build
+from rules.values.strength.upright import BesideWeld, metal_beside_weld
 
 NONE = (0.0, 0.0, 0.0)
 PLACES = Places(NONE, NONE, NONE, NONE, NONE, NONE, NONE, NONE)
@@ -112,3 +116,21 @@ def test_no_value_shows_as_python(judged: Callable[[dict[str, object]], Judged])
     for name in ("upper_weld", "hub_bolt_strength", "wheel_stud_strength"):
         assert name in whole.worked.known
         assert "=" not in next(line for line in explain(whole, name) if line.startswith("Result:"))
+
+
+def test_what_stands_on_the_way_says_its_sizes_in_the_sheets_units() -> None:
+    """Of a plate its own sizes and its beam's; of pads where they drag; of a metal each figure printed of it."""
+    alone, boxed = Build(127.0, 12.7, 0.0, 150.0, 150.0, "none"), Build(120.0, 10.0, 0.0, 150.0, 150.0, "box", 60.0)
+    assert alone.words_in("inch") == "plate 5 in x 1/2 in alone"
+    assert boxed.words_in("metric") == "plate 120 mm x 10 mm with box 60 mm wide"
+    assert Pads(110.04, 25.4, radians(-90)).words_in("metric") == (
+        "drag 110 mm from the wheel centre, 25.4 mm outboard of the bearing, -90 deg from straight up"
+    )
+    assert Pads(101.6, 0.0, None).words_in("inch") == (
+        "drag 4 in from the wheel centre, 0 in outboard of the bearing, in the worst place"
+    )
+    several = metal_beside_weld("6061-t6")
+    assert len(several.rows) > 1 and several.words_in("metric").endswith("; the lowest counts")
+    assert several.words_in("metric").count(" MPa in ") == len(several.rows)
+    one = BesideWeld(several.rows[:1])
+    assert ";" not in one.words_in("inch") and " psi in " in one.words_in("inch")

@@ -1,15 +1,26 @@
 """In which steps an entry is moved: what can be marked with a tape, a gauge or a rule. Common practice, no source."""
 
 import re
-from math import radians
+from math import atan2, cos, radians, sin
 from typing import cast
 
 import pytest
 
 from rules.graph.asking import AskedField, Question, ask
-from rules.judging.levers import as_typed, best_places, grid, into_usual, levers
+from rules.judging.levers import (
+    _arm,
+    _from_shelf,
+    _on_marks,
+    as_typed,
+    best_places,
+    grid,
+    into_usual,
+    levers,
+    next_marks,
+)
 from rules.judging.trade import trade
 from rules.measure.quantity import INCH, Units
+from rules.motion.points import UprightPoints
 from rules.sheet import FIELDS
 from rules.sheet.choosable import NEVER_LESS, bought_anew, choosable, to_be_made
 from rules.sheet.plate import Plate
@@ -205,6 +216,110 @@ def test_relay_arms_are_best_as_long_as_the_steering_arms() -> None:
     sheet["steering"]["relay_arm_length"] = "0 in"
     places = best_places(judged_document(sheet).worked, ("steering.relay_arm_length",), "inch")
     assert sorted(place["steering.relay_arm_length"] / INCH for place in places) == pytest.approx([-6.25, -6.1875])
+
+
+@pytest.mark.parametrize(
+    ("now", "n", "to"),
+    [
+        (240.0, 1, 241.0), (240.0, -1, 239.0), (240.0, 7, 247.0), (240.0, -7, 233.0),
+        (240.4, 1, 241.0), (240.4, -1, 240.0), (240.6, 2, 242.0), (240.6, -2, 239.0),
+        # what stands on a mark but for the last bit stands on it
+        (240.9999999, 1, 242.0), (240.9999999, -1, 240.0), (241.0000001, 1, 242.0), (241.0000001, -1, 240.0),
+    ],
+)  # fmt: skip
+def test_steps_go_from_mark_to_mark(now: float, n: int, to: float) -> None:
+    (lever,) = levers(trade().work_out({"pivots.spacing": now}, light=True), ["pivots.spacing"], "metric")
+    assert lever.at(n) == {"pivots.spacing": pytest.approx(to)}
+
+
+def test_no_step_leaves_an_entry_as_it_is() -> None:
+    (lever,) = levers(trade().work_out({"pivots.spacing": 240.4}, light=True), ["pivots.spacing"], "metric")
+    assert lever.at(0) == {"pivots.spacing": 240.4}
+
+
+@pytest.mark.parametrize(
+    ("now", "n", "to"),
+    [
+        # 240, 250, 260, 270, 280 ... of a shelf by 10
+        (280.0, 1, 290.0), (280.0, -1, 270.0), (280.05, 1, 290.0), (280.05, -1, 270.0), (279.95, 1, 290.0),
+        (279.95, -1, 270.0), (283.0, 1, 290.0), (283.0, -1, 280.0), (283.0, 2, 300.0), (283.0, -2, 270.0),
+        (280.0, 0, None), (280.0, 99, None), (280.0, -99, None), (240.0, -1, None), (320.0, 1, None), (320.0, -8, 240.0),
+    ],
+)  # fmt: skip
+def test_the_next_on_the_shelf_is_another_size(now: float, n: int, to: float | None) -> None:
+    lever = _from_shelf("rotor.diameter", now, tuple(240.0 + 10 * place for place in range(9)))
+    assert lever.at(n) == (None if to is None else {"rotor.diameter": to})
+
+
+def test_a_choice_is_changed_for_each_other_one() -> None:
+    choices = FIELDS["steering.rack_moves"].choices
+    now, *others = choices
+    (lever,) = levers(trade().work_out({"steering.rack_moves": now}, light=True), ["steering.rack_moves"], "metric")
+    assert [lever.at(n) for n in range(-1, len(choices) + 1)] == [
+        None, None, *({"steering.rack_moves": other} for other in others), None,
+    ]  # fmt: skip
+
+
+UPRIGHT = UprightPoints((0.0, -80.0, 300.0), (-20.0, -120.0, 500.0), (0.0, 0.0, 400.0))
+"""Its axis passes a height of 360 at (-6, -92)."""
+
+
+@pytest.mark.parametrize(("units", "step", "bold"), [("metric", 1.0, 5), ("inch", INCH / 16, 4)])
+def test_a_steering_arm_is_made_longer_as_it_leans_and_leant_at_its_length(
+    units: Units, step: float, bold: int
+) -> None:
+    """Its end 126 behind the wheel centre is 120 behind the axis, and 30 + 12 inboard of the wheel's middle less 92: 50 outboard
+    of the axis. 130 mm from the foot, 5-12-13."""
+    known = {
+        "upright_points": UPRIGHT, "tie_rod_end_height": 360.0, "steering.tie_rod_ahead": -126.0,
+        "steering.tie_rod_inboard": 72.0, "hub_face_offset": 30.0,
+    }  # fmt: skip
+    found = _arm(known, units=units)
+    assert found is not None
+    longer, leant = found
+    assert (longer.bold, leant.bold) == (bold, 2)
+    assert longer.fields == leant.fields == ("steering.tie_rod_ahead", "steering.tie_rod_inboard")
+    off = 0.51 * step
+    for n in (-10, -1, 0, 1, 10):
+        place = longer.at(n)
+        assert place is not None
+        long = 130.0 + n * step
+        assert place["steering.tie_rod_ahead"] == pytest.approx(-6 - long * 12 / 13, abs=off)
+        assert place["steering.tie_rod_inboard"] == pytest.approx(122 - long * 5 / 13, abs=off)
+        assert all(number / step == pytest.approx(round(number / step)) for number in place.values())
+    for n in (-10, 3):
+        place = leant.at(n)
+        assert place is not None
+        lean = atan2(50.0, -120.0) + radians(n)
+        assert place["steering.tie_rod_ahead"] == pytest.approx(-6 + 130 * cos(lean), abs=off)
+        assert place["steering.tie_rod_inboard"] == pytest.approx(122 - 130 * sin(lean), abs=off)
+    # neither through the axis nor beyond what can be typed
+    assert longer.at(-round(131 / step)) is None and longer.at(round(1500 / step)) is None
+
+
+def test_an_arm_of_no_length_leans_nowhere() -> None:
+    known = {
+        "upright_points": UPRIGHT, "tie_rod_end_height": 360.0, "steering.tie_rod_ahead": -6.0,
+        "steering.tie_rod_inboard": 122.0, "hub_face_offset": 30.0,
+    }  # fmt: skip
+    assert _arm(known, units="metric") is None
+
+
+def test_the_marks_around_a_place_and_beside_it() -> None:
+    """On a metric sheet: 250.4 mm lies between 250 and 251. None beyond what can be typed."""
+    spacing, lower = "pivots.spacing", "pivots.lower_below_spindle"
+    found = _on_marks({spacing: 250.4, lower: 120.7}, "metric")
+    assert sorted((one[spacing], one[lower]) for one in found) == [
+        (250.0, 120.0), (250.0, 121.0), (251.0, 120.0), (251.0, 121.0),
+    ]  # fmt: skip
+    beside = next_marks({spacing: 250.0, lower: 120.0}, "metric")
+    assert beside == [
+        {spacing: 251.0, lower: 120.0}, {spacing: 249.0, lower: 120.0},
+        {spacing: 250.0, lower: 121.0}, {spacing: 250.0, lower: 119.0},
+    ]  # fmt: skip
+    most = FIELDS[spacing].most
+    assert most is not None
+    assert next_marks({spacing: most}, "metric") == [{spacing: most - 1.0}]
 
 
 @pytest.mark.parametrize(

@@ -130,8 +130,8 @@ def test_what_came_nearest_by_itself_is_tried_where_nothing_else_was() -> None:
     assert nearest(partly=[low], attempt=spent) is None
 
 
-def candidates(count: int, score: Score = Score(GOOD, 0.0)) -> Iterator[Candidate]:
-    return (Candidate({"arms.a": float(n)}, score, 1.0) for n in range(count))
+def candidates(count: int) -> Iterator[Candidate]:
+    return (Candidate({"arms.a": float(n)}, Score(GOOD, 0.0), 1.0) for n in range(count))
 
 
 def offered(holds: Any, count: int) -> tuple[list[float], bool]:

@@ -90,3 +90,22 @@ def test_distance_to_the_edge_is_that_of_the_hull(x: float, y: float) -> None:
         share = np.clip(((np.array((x, y)) - corners) * runs).sum(axis=1) / (runs**2).sum(axis=1), 0.0, 1.0)
         away = np.hypot(*(corners + share[:, None] * runs - (x, y)).T).min()
         assert belt_distance((x, y), BOTTLE) == pytest.approx(-away, abs=1e-3)
+
+
+def test_the_arcs_of_a_rectangle_with_three_round_corners() -> None:
+    """Each a quarter of a turn, half of it either side of the middle, at 45, 135 and 225 deg; a sharp corner has none."""
+    corners = (Round(40.0, 60.0, 10.0), Round(-30.0, 50.0, 20.0), Round(-35.0, -55.0, 15.0), Round(50.0, -70.0, 0.0))
+    found = {arc.disc: (math.degrees(arc.middle) % 360, math.degrees(arc.half)) for arc in arcs(corners)}
+    assert found == {
+        corners[0]: (pytest.approx(45.0), pytest.approx(45.0)), corners[1]: (pytest.approx(135.0), pytest.approx(45.0)),
+        corners[2]: (pytest.approx(225.0), pytest.approx(45.0)),
+    }  # fmt: skip
+
+
+def test_the_arcs_of_two_discs_side_by_side() -> None:
+    """A half turn round each of two alike; round a disc of 30 and one of 10, 40 apart, 60 deg more and less than that."""
+    alike = {arc.disc.x: (math.degrees(arc.middle) % 360, math.degrees(arc.half)) for arc in arcs(
+        (Round(0.0, 0.0, 10.0), Round(40.0, 0.0, 10.0)))}  # fmt: skip
+    assert alike == {0.0: (pytest.approx(180.0), pytest.approx(90.0)), 40.0: (pytest.approx(0.0), pytest.approx(90.0))}
+    unlike = {arc.disc.radius: math.degrees(arc.half) for arc in arcs((Round(0.0, 0.0, 30.0), Round(40.0, 0.0, 10.0)))}
+    assert unlike == {30.0: pytest.approx(120.0), 10.0: pytest.approx(60.0)}

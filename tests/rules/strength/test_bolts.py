@@ -1,6 +1,6 @@
 """Bolt groups by hand and against bolt-pattern-elastic-method 1.0.1, whose figures stand here as literals."""
 
-from math import cos, pi, sin
+from math import cos, inf, pi, sin
 
 import numpy as np
 import pytest
@@ -8,9 +8,12 @@ import pytest
 from rules.graph.results import OutsideRange
 from rules.measure.outline import circle_places
 from rules.strength.bolts import (
+    Clamped,
+    clamp_limits,
     group_pulls,
     group_shears,
     group_turns,
+    least_preload,
     moments_about_middle,
     pull_and_shear_stress,
     tightening_torque,
@@ -118,3 +121,30 @@ def test_a_pull_through_the_axis_pulls_the_far_bolts_of_an_uneven_group_least() 
     places = [(0.0, 60.0), (0.0, 40.0), (0.0, -40.0)]
     about_x, _, about_z = moments_about_middle(places, (0.0, 3000.0, 0.0), (0.0, 0.0, 0.0))
     assert group_pulls(places, 3000.0, -about_x, about_z) == pytest.approx([571.43, 785.71, 1642.86], abs=0.01)
+
+
+@pytest.mark.parametrize(
+    ("bolts", "pull", "opens", "slips"),
+    [
+        # Preload 30 000 N each, of which 0.15 is friction: 4500 under each bolt.
+        (((6000.0, 1000.0), (2000.0, 3000.0)), 4000.0, 30_000 / 6000, 4500 / (3000 + 0.15 * 4000 / 2)),
+        (((2000.0, 3000.0), (6000.0, 1000.0)), 4000.0, 30_000 / 6000, 4500 / (3000 + 0.15 * 4000 / 2)),
+        # a push presses the faces together, and is not counted on
+        (((6000.0, 3000.0), (-9000.0, 1000.0)), -3000.0, 30_000 / 6000, 4500 / 3000),
+        (((3000.0, 0.0),) * 3, 9000.0, 30_000 / 3000, 4500 / (0.15 * 9000 / 3)),
+        (((-3000.0, 100.0), (0.0, 50.0)), -3000.0, inf, 4500 / 100),
+        (((5.0, 0.0), (-5.0, 0.0)), 0.0, 30_000 / 5, inf),
+    ],
+)  # fmt: skip
+def test_a_clamped_joint_opens_at_its_worst_bolt_and_slips_at_the_one_that_holds_most_sideways(
+    bolts: tuple[tuple[float, float], ...], pull: float, opens: float, slips: float
+) -> None:
+    found = clamp_limits(30_000.0, Clamped("bump", bolts, pull))
+    assert found == {"the joint opens": pytest.approx(opens), "the faces slip": pytest.approx(slips)}
+
+
+def test_what_a_torque_leaves_at_worst() -> None:
+    """Three quarters of T / (K d): 100 N m on an M12 at 0.2 is 41 667 N, of which 31 250 are counted on."""
+    assert least_preload(100_000.0, 0.2, 12.0) == pytest.approx(31_250.0)
+    assert least_preload(100_000.0, 0.1, 12.0) == pytest.approx(62_500.0)
+    assert tightening_torque(0.2, 12.0, 41_666.67) == pytest.approx(100_000.0)

@@ -1,6 +1,6 @@
 """What a builder's yes does not make possible, by hand on round figures. Plain geometry; bands are common practice, no source."""
 
-from math import radians
+from math import hypot, radians
 from typing import Any
 
 import pytest
@@ -63,6 +63,66 @@ BRACKET: dict[str, Any] = {
 )  # fmt: skip
 def test_a_brackets_weld_stands_on_the_upright(changed: dict[str, Any], verdict: str) -> None:
     assert the_check("caliper-weld-on-upright")(**BRACKET | changed).verdict == verdict
+
+
+AHEAD, ABOVE, INBOARD = (f"weld_caliper_bracket_load_{way}" for way in ("ahead", "above", "inboard"))
+ONLY_AHEAD = {ABOVE: None, INBOARD: None}
+ONLY_ABOVE = {AHEAD: None, INBOARD: None}
+ONLY_INBOARD = {AHEAD: None, ABOVE: None}
+
+
+@pytest.mark.parametrize(
+    ("changed", "there", "weld", "low", "high"),
+    [
+        # pads 130 from the wheel centre; the plate from 90 ahead to 90 behind
+        (ONLY_AHEAD | {AHEAD: 50.0}, "{weld} ahead of the wheel centre", 80.0, 90.0, 90.0),
+        (ONLY_AHEAD | {AHEAD: 0.0}, "{weld} ahead of the wheel centre", 130.0, 90.0, 90.0),
+        (ONLY_AHEAD | {AHEAD: 0.0, "caliper_stands": "behind"}, "{weld} behind the wheel centre", 130.0, 90.0, 90.0),
+        (ONLY_AHEAD | {AHEAD: 60.0, "caliper_stands": "above"}, "{weld} behind the wheel centre", 60.0, 90.0, 90.0),
+        # a beam wider than the plate, or than what is left of it in front
+        (ONLY_AHEAD | {AHEAD: 50.0, "spindle_from_front": 30.0}, "{weld} ahead of the wheel centre", 80.0, 150.0, 40.0),
+        (ONLY_AHEAD | {AHEAD: 50.0, "plate_width": 100.0}, "{weld} ahead of the wheel centre", 80.0, 40.0, 90.0),
+        (ONLY_AHEAD | {AHEAD: 50.0, "plate_width": 100.0, "beam": "none"}, "{weld} ahead of the wheel centre", 80.0, 10.0, 90.0),
+        (ONLY_AHEAD | {AHEAD: 50.0, "spindle_from_front": 0.0, "beam": None}, "{weld} ahead of the wheel centre",
+         80.0, 180.0, 0.0),
+        # up and down: the plate from 150 above to 150 below
+        (ONLY_ABOVE | {ABOVE: 0.0}, "{weld} above the wheel centre", 0.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 30.0}, "{weld} below the wheel centre", 30.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 30.0, "caliper_stands": "above"}, "{weld} above the wheel centre", 100.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 0.0, "caliper_stands": "below"}, "{weld} below the wheel centre", 130.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 0.0, "clock": radians(60)}, "{weld} above the wheel centre", 65.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 0.0, "clock": radians(60), "caliper_stands": "above"}, "{weld} above the wheel centre",
+         130.0, 150.0, 150.0),
+        (ONLY_ABOVE | {ABOVE: 0.0, "spindle_from_top": 100.0}, "{weld} above the wheel centre", 0.0, 200.0, 100.0),
+        # in and out: the rotor 40 outboard of the plate's front; plate and beam 75 deep
+        (ONLY_INBOARD | {INBOARD: -45.0}, "{weld} inboard of the plate's front", 5.0, 0.0, 75.0),
+        (ONLY_INBOARD | {INBOARD: 0.0}, "{weld} outboard of the plate's front", 40.0, 0.0, 75.0),
+        (ONLY_INBOARD | {INBOARD: -45.0, "beam": "none"}, "{weld} inboard of the plate's front", 5.0, 0.0, 15.0),
+        (ONLY_INBOARD | {INBOARD: -45.0, "rotor_plane_offset": 0.0}, "{weld} outboard of the plate's front", 5.0, 0.0, 75.0),
+        (ONLY_INBOARD | {INBOARD: 5.0, "mount_face_offset": 0.0}, "{weld} inboard of the plate's front", 5.0, 0.0, 75.0),
+    ],
+)  # fmt: skip
+def test_where_a_brackets_weld_stands_in_figures(
+    changed: dict[str, Any], there: str, weld: float, low: float, high: float
+) -> None:
+    found = the_check("caliper-weld-on-upright")(**BRACKET | changed)
+    assert f"weld stands {there}" in found.text
+    assert {name: number for name, (number, *_) in found.figures.items()} == {
+        name: pytest.approx(abs(number)) for name, number in (("weld", weld), ("low", low), ("high", high))
+    }
+
+
+def test_the_way_in_which_a_brackets_weld_is_farthest_off_is_told() -> None:
+    """110 ahead of 90, 200 below of 150, 140 inboard of 75: 20, 50 and 65 off. Without the last the second is told."""
+    far = {AHEAD: 20.0, ABOVE: 200.0, INBOARD: -180.0}
+    check = the_check("caliper-weld-on-upright")
+    assert "inboard of the plate's front" in check(**BRACKET | far).text
+    assert "below the wheel centre" in check(**BRACKET | far | {INBOARD: -45.0}).text
+    assert "ahead of the wheel centre" in check(**BRACKET | far | {INBOARD: -45.0, ABOVE: 0.0}).text
+    # good as far as it is known, with a lever that nothing places: not judged
+    with pytest.raises(NotJudged) as why:
+        check(**BRACKET | {"plate_height": None})
+    assert why.value.fields == ("plate.height",)
 
 
 def test_a_weld_of_which_too_little_is_entered_is_not_placed() -> None:
@@ -218,6 +278,28 @@ IN_AND_OUT = {"weld_which_runs_lie": "in and out"}
 )  # fmt: skip
 def test_a_welds_runs_lie_on_the_upright(changed: dict[str, Any], verdict: str) -> None:
     assert the_check("upper-weld-on-upright")(**LUGS | changed).verdict == verdict
+
+
+@pytest.mark.parametrize(
+    ("changed", "where", "off", "x", "y"),
+    [
+        # The weld's middle at nought and 15 inboard, a run of 240: to 120 ahead, the plate 90.
+        ({"weld_which_run": 240.0}, "{x} ahead of the wheel centre and {y} inboard of", 30.0, 120.0, 15.0),
+        ({"weld_which_run": 240.0, "weld_which_load_ahead": 10.0}, "{x} behind the wheel centre and {y} inboard of",
+         50.0, 140.0, 15.0),
+        (IN_AND_OUT, "{y} outboard of", 35.0, 0.0, 35.0),
+        ({"weld_which_load_inboard": 0.0, "beam": "none"}, "{y} inboard of", 85.0, 50.0, 100.0),
+        ({"weld_which_load_ahead": 90.0, "weld_which_load_inboard": 55.0}, "{x} behind the wheel centre and {y} inboard of",
+         hypot(60.0, 30.0), 150.0, 45.0),
+    ],
+)  # fmt: skip
+def test_how_far_a_welds_runs_reach_off_the_upright_in_figures(
+    changed: dict[str, Any], where: str, off: float, x: float, y: float
+) -> None:
+    found = the_check("upper-weld-on-upright")(**LUGS | changed)
+    assert found.verdict == "stop" and where in found.text
+    figures = {name: number for name, (number, *_) in found.figures.items()}
+    assert figures == {"off": pytest.approx(off), "x": pytest.approx(x), "y": pytest.approx(y)}
 
 
 def test_a_weld_that_is_not_all_entered_is_not_placed_and_a_ring_has_no_runs() -> None:

@@ -8,8 +8,11 @@ from collections.abc import Callable
 
 import pytest
 
-from rules.checks.wheel_end.cut import SMALLEST_HOLE
+from rules.checks.wheel_end.cut import SMALLEST_HOLE, _from_foot
+from rules.corner.part import Part
 from rules.judging.judge import Finding, Judged
+from rules.measure.outline import PlainHole
+from rules.solids.shapes import block
 
 FindingWith = Callable[[str, dict[str, object]], Finding]
 JudgedWith = Callable[[dict[str, object]], Judged]
@@ -294,6 +297,23 @@ def test_nothing_is_welded_over_a_lightening_hole(finding: FindingWith) -> None:
     assert found.verdict == "stop" and "beam would be welded over" in found.text
     begun = finding("lightening-hole-metal", {**with_hole, "upright.beam": "box"})
     assert begun.verdict == "waiting", "a beam that is begun may come to stand over it"
+
+
+@pytest.mark.parametrize(
+    ("ahead", "above", "hole", "away"),
+    [
+        (0.0, 0.0, 10.0, 0.0), (0.0, 0.0, 40.0, 0.0),  # under it
+        (0.0, 0.0, 43.0, 3.0), (0.0, 0.0, -46.0, 6.0), (0.0, 100.0, 55.0, 5.0), (0.0, 100.0, 148.0, 8.0),
+        (33.0, 0.0, 0.0, 3.0), (-35.0, 0.0, 0.0, 5.0),
+        (33.0, 0.0, 44.0, 5.0), (-38.0, 0.0, -46.0, 10.0),  # 3-4-5
+    ],
+)  # fmt: skip
+def test_from_a_hole_to_the_foot_of_what_is_welded_on(ahead: float, above: float, hole: float, away: float) -> None:
+    """A foot 60 wide and 80 high on the plate's back; what stands 20 behind it is narrower and does not touch the plate."""
+    on = block((ahead, -65.0, 400.0 + above), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 60.0, 10.0, 80.0)
+    behind = block((ahead, -85.0, 400.0 + above), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 200.0, 10.0, 200.0)
+    part = Part("beam", "upright", (on, behind))
+    assert _from_foot(part, PlainHole(hole, 30.0), 400.0) == pytest.approx(away)
 
 
 @pytest.mark.parametrize(("wide", "verdict"), [("120 mm", "good"), ("110 mm", "watch"), ("100 mm", "stop")])

@@ -1,16 +1,17 @@
 """The plate as a solid: its round corners and its bore, by hand, and the bores that it cannot have."""
 
-from math import hypot
+from math import cos, hypot, pi, radians
 
 import pytest
 
 from rules.corner.part import Part
 from rules.graph.results import NotJudged, OutsideRange, Waits
+from rules.measure.belt import Arc, Round
 from rules.measure.outline import Narrowed, PlateEnds
 from rules.solids.gap import gap
 from rules.solids.pieces import Hull
 from rules.solids.shapes import Ball, Rod, solid
-from rules.values.corner.upright_parts import beam_part, plate_part
+from rules.values.corner.upright_parts import _from_spindle, beam_part, plate_part
 
 FRONT, HIGH = -60.0, 400.0
 
@@ -167,3 +168,16 @@ def test_a_build_without_a_beam_and_one_that_has_no_height_for_it() -> None:
     assert reaches(beam(upper_above_spindle=36.0, lower_below_spindle=35.1))[4:] == pytest.approx((1.9, 2.0))
     with pytest.raises(OutsideRange, match="no height is left"):
         beam(upper_above_spindle=36.0, lower_below_spindle=35.0)
+
+
+@pytest.mark.parametrize(
+    ("disc", "half", "away"),
+    [
+        # upwards over the disc, 60 deg to either side: from 20 to 40 of it
+        (Round(0.0, -30.0, 40.0), 60.0, 0.0), (Round(0.0, -50.0, 40.0), 60.0, 10.0), (Round(0.0, -10.0, 40.0), 60.0, 10.0),
+        # above the wheel centre its ends are nearest, at their chord: 30 cos 30 at 30 deg from upright
+        (Round(0.0, 100.0, 30.0), 30.0, hypot(15 * cos(pi / 6), 100 + 30 * cos(pi / 6) ** 2)),
+    ],
+)  # fmt: skip
+def test_from_the_wheel_centre_to_the_ring_over_an_arc(disc: Round, half: float, away: float) -> None:
+    assert _from_spindle(Arc(disc, pi / 2, radians(half))) == pytest.approx(away, abs=1e-9)
