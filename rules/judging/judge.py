@@ -276,7 +276,9 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     names = judgement.rests_on or (node.name,)
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units, advice)
-    return _found(node, verdict, text, change, (), estimated, judgement.asks_about, judgement.about)
+    # Only what somebody entered can be confirmed as it stands, and not what is worked out in its place.
+    asks_about = "" if judgement.asks_about in worked.stood_in else judgement.asks_about
+    return _found(node, verdict, text, change, (), estimated, asks_about, judgement.about)
 
 
 def _in_words(

@@ -13,7 +13,7 @@ from wizard.desk import recent
 from wizard.files.sheet_file import CannotRead, CannotSave, new, read, save, save_beside
 
 CALLS = (
-    "open", "close", "read", "write", "fsync", "stat", "fstat", "lstat", "readlink", "access", "chmod", "link", "rename",
+    "open", "close", "read", "write", "fsync", "stat", "fstat", "lstat", "readlink", "access", "chmod", "chown", "link", "rename",
     "replace", "unlink", "scandir", "mkdir",
 )  # fmt: skip
 """Functions of `os` that stand for one system call each."""

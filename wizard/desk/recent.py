@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Literal
 
 from rules.measure.records import dataclass
 from wizard.desk.drawing_styles import DrawingStyle
-from wizard.files.atomic_file import bytes_if_any, bytes_of, mode_of, put, resolved
+from wizard.files.atomic_file import bytes_if_any, bytes_of, held_by, put, resolved
 
 if TYPE_CHECKING:
     from wizard.files.state import State
@@ -160,7 +160,7 @@ def _remember(change: "Callable[[State], dict[str, object]]") -> None:
             file = resolved(folder() / _FILE)
             new = held.model_copy(update=change(held)).model_dump_json().encode()
             if new != data:
-                put(file, new, mode_of(file))
+                put(file, new, held_by(file))
 
 
 @contextmanager

@@ -15,6 +15,7 @@ from functools import cache
 from pathlib import Path
 
 from rules.measure.patterns import Pattern
+from rules.measure.records import NamedTuple
 
 _TEMPORARY = Pattern(r"\.buildsheet-(?:(?P<machine>[0-9a-f]{8})-(?P<process>\d+)-)?[0-9a-f]+\.tmp")
 _LONGEST_SAVE = 24 * 60 * 60  # seconds: a temporary file this old belongs to no running save, whoever made it
@@ -24,22 +25,32 @@ _MOST_LINKS = 40  # what Linux follows
 _NO_HARD_LINKS = (errno.EPERM, errno.EOPNOTSUPP, errno.ENOTSUP, errno.ENOSYS, errno.EMLINK)
 
 
-def put(target: Path, data: bytes, mode: int | None, *, must_be_new: bool = False) -> None:
+class Held(NamedTuple):
+    """Whose a file is and who may do what with it: permission bits, user and group by number."""
+
+    mode: int
+    user: int
+    group: int
+
+
+def put(target: Path, data: bytes, held: Held | None, *, must_be_new: bool = False) -> None:
     """Make `target`, which is not a link, hold `data` in one step.
 
-    mode: permission bits, or None for what new files get. Raises FileExistsError where the file must be new and is not,
-    and OSError where it cannot be written; what was there before is then untouched.
+    held: whose it is to be, as far as the system lets, and its permissions; None for what new files get. Raises
+    FileExistsError where the file must be new and is not, and OSError where it cannot be written; what was there before is
+    then untouched.
     """
     temporary = target.with_name(own_name("tmp"))
     try:
-        start_mode = 0o666 if mode is None else mode
+        start_mode = 0o666 if held is None else held.mode
         handle = os.open(temporary, os.O_WRONLY | os.O_CREAT | os.O_EXCL | _BINARY, start_mode)
         try:
             left = memoryview(data)
             while left:
                 left = left[os.write(handle, left) :]
-            if mode is not None:
-                _give_mode(temporary, mode)
+            if held is not None:
+                _give_owner(temporary, held)
+                _give_mode(temporary, held.mode)
             os.fsync(handle)
         finally:
             os.close(handle)
@@ -110,12 +121,13 @@ def is_ordinary(path: Path) -> bool:
     return True
 
 
-def mode_of(path: Path) -> int | None:
-    """Permission bits of a file, None where there is none."""
+def held_by(path: Path) -> Held | None:
+    """Whose a file is and who may do what with it; None where there is none."""
     try:
-        return stat.S_IMODE(path.stat().st_mode)
+        found = path.stat()
     except FileNotFoundError:
         return None
+    return Held(stat.S_IMODE(found.st_mode), found.st_uid, found.st_gid)
 
 
 def sweep(folder: Path) -> None:
@@ -163,11 +175,23 @@ def _refuse_special(mode: int) -> None:
         raise OSError(errno.ENODEV, os.strerror(errno.ENODEV))
 
 
+def _give_owner(file: Path, held: Held) -> None:
+    """Root who saves somebody's sheet must not take it from him; others may give it to his group, if they are in it."""
+    own = held_by(file)
+    if sys.platform == "win32" or own is None or (own.user, own.group) == (held.user, held.group):
+        return
+    with suppress(OSError):
+        os.chown(file, -1, held.group)
+    with suppress(OSError):
+        os.chown(file, held.user, -1)
+
+
 def _give_mode(file: Path, mode: int) -> None:
     try:
         file.chmod(mode)
     except OSError:
-        if mode_of(file) != mode:  # a memory stick that knows no permissions has the same ones for every file
+        now = held_by(file)
+        if now is None or now.mode != mode:  # a memory stick that knows no permissions has the same ones for every file
             raise
 
 

@@ -16,7 +16,7 @@ from rules.graph.asking import printable
 from rules.measure.records import dataclass
 from rules.sheet import SHEET_VERSION
 from rules.sheet.earlier import TwoAnswers, carried_over, told
-from wizard.files.atomic_file import bytes_if_any, bytes_of, is_ordinary, mode_of, put, resolved
+from wizard.files.atomic_file import Held, bytes_if_any, bytes_of, held_by, is_ordinary, put, resolved
 from wizard.files.sheet_text import MOST_ANSWERS, MOST_BYTES, CannotRead, answers_are_too_long, from_bytes, to_text
 
 __all__ = [
@@ -132,8 +132,9 @@ def save_beside(sheet: SheetFile, document: Mapping[str, object]) -> SheetFile:
     """Write a document under a free name next to the sheet's file ("name.mine.toml"). Raises CannotSave."""
     text = _text(document, sheet.path, sheet.text or "")
     try:
-        mode = mode_of(sheet.path)
-        path = _put_beside(sheet.path, text.encode(), None if mode is None else mode | stat.S_IWUSR)
+        held = held_by(sheet.path)
+        own = None if held is None else held._replace(mode=held.mode | stat.S_IWUSR)
+        path = _put_beside(sheet.path, text.encode(), own)
     except (OSError, ValueError) as error:
         raise cannot_save(sheet.path, error) from error
     return SheetFile(path, _own_copy(document), text)
@@ -233,16 +234,16 @@ def _replace(target: Path, data: bytes) -> None:
     if not os.access(target, os.W_OK):
         # Replacing asks no leave of the file itself, and would get past its write protection.
         raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
-    put(target, data, mode_of(target))
+    put(target, data, held_by(target))
 
 
-def _put_beside(path: Path, data: bytes, mode: int | None) -> Path:
+def _put_beside(path: Path, data: bytes, held: Held | None) -> Path:
     """Write `data` under the first free one of name.mine.toml, name.mine-2.toml, ... and return its path."""
     words = itertools.chain(["mine"], (f"mine-{number}" for number in itertools.count(2)))
     while True:
         free = path.with_name(f"{path.stem}.{next(words)}{path.suffix or '.toml'}")
         with suppress(FileExistsError):
-            put(free, data, mode, must_be_new=True)
+            put(free, data, held, must_be_new=True)
             return free
 
 

@@ -14,7 +14,7 @@ from collections.abc import Iterable, Mapping
 from contextlib import suppress
 from pathlib import Path
 
-from wizard.files.atomic_file import is_left_over, mode_of, own_name, put, resolved
+from wizard.files.atomic_file import held_by, is_left_over, own_name, put, resolved
 
 _UNDER_WAY, _DONE = "new", "done"
 _STAGE = re.compile(r"\.buildsheet-(?P<machine>[0-9a-f]{8})-(?P<process>\d+)-[0-9a-f]+\.(?P<state>new|done)")
@@ -35,11 +35,11 @@ def swap(folder: Path, files: Mapping[str, bytes], gone: Iterable[str] = ()) -> 
     stage.mkdir()
     try:
         for name, data in plain.items():
-            put(stage / name, data, mode_of(folder / name))
+            put(stage / name, data, held_by(folder / name))
         for name, data in links.items():
             target = resolved(folder / name)
             _refuse_protected(target)
-            put(target, data, mode_of(target))
+            put(target, data, held_by(target))
         _exchange(folder, stage, [*plain], [*gone])
     except BaseException:
         shutil.rmtree(stage, ignore_errors=True)

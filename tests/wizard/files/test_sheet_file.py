@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from wizard.files import atomic_file, sheet_file
+from wizard.files.atomic_file import Held
 from wizard.files.sheet_file import (
     SHEET_VERSION,
     CannotRead,
@@ -260,6 +261,31 @@ def test_permissions_stay(path: Path, mode: int) -> None:
     path.chmod(mode)
     save(read(path), MINE)
     assert stat.S_IMODE(path.stat().st_mode) == mode
+
+
+@pytest.mark.skipif(not hasattr(os, "geteuid") or os.geteuid() != 0, reason="only root may give a file away")
+def test_root_does_not_take_a_sheet_from_its_owner(path: Path) -> None:
+    """User and group 65534 are those of nobody; common practice of Linux systems."""
+    os.chown(path, 65534, 65534)
+    path.chmod(0o600)
+    sheet = save(read(path), {"title": "by root"})
+    for file in (path, save_beside(sheet, {"title": "beside"}).path):
+        found = file.stat()
+        assert (found.st_uid, found.st_gid, stat.S_IMODE(found.st_mode)) == (65534, 65534, 0o600)
+
+
+@pytest.mark.parametrize("refused", [errno.EPERM, errno.ENOSYS, errno.EIO])
+def test_a_system_that_lets_no_owner_be_kept_still_takes_the_sheet(
+    path: Path, refused: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fail(*_: object) -> None:
+        raise OSError(refused, os.strerror(refused))
+
+    monkeypatch.setattr(os, "chown", fail)
+    monkeypatch.setattr("wizard.files.sheet_file.held_by", lambda file: Held(0o640, 65534, 65534))
+    save(read(path), {"title": "of somebody else"})
+    assert stat.S_IMODE(path.stat().st_mode) == 0o640
+    assert read(path).document == {"title": "of somebody else"}
 
 
 def test_a_new_file_gets_the_usual_permissions(tmp_path: Path) -> None:
