@@ -151,3 +151,20 @@ def test_what_a_thin_walled_socket_reaches_is_no_stop() -> None:
     entries["upright"]["beam_width"] = "3.5 in"
     found = next(one for one in judged_document(entries).findings if one.check == "assembly-hub-bolts")
     assert found.verdict == "watch" and "thin-walled socket only" in found.text
+
+
+@pytest.mark.parametrize(("high", "tool"), [(0.8, "spanner"), (0.9, "nothing")])
+def test_a_spanners_handle_is_as_thick_as_four_fifths_of_its_head(high: float, tool: str) -> None:
+    """On a head 7.5 high it lies from 3.75 - 3 = 0.75 to 6.75 over the seat. Four ledges outside the jaw are in its way where
+    they are higher than that by more than the 0.1 that counts as touching. A lid keeps sockets away."""
+    places = ((1, 0), (-1, 0), (0, 1), (0, -1))
+    ledges = [
+        Part(
+            f"ledge {n}",
+            "upright",
+            (block((65.0 * x, high - 5.0, 65.0 * z), X, Y, 30.0 + 130 * abs(z), 10.0, 30.0 + 130 * abs(x)),),
+        )
+        for n, (x, z) in enumerate(places)
+    ]
+    lid = Part("lid", "upright", (block((0.0, 60.0, 0.0), X, Y, 100.0, 4.0, 100.0),))
+    assert reached(M12, [*ledges, lid]) == tool

@@ -9,11 +9,11 @@ import pytest
 
 from rules.corner.part import PART, MovesWith, Part
 from rules.corner.room import BetweenTwo, Moves, room_of, rooms
-from rules.corner.words import clock
+from rules.corner.words import clock, way
 from rules.judging.judge import Finding, Judged
 from rules.judging.room_table import room_table
 from rules.judging.trade import trade
-from rules.measure.vectors import dot
+from rules.measure.vectors import Vector, dot
 from rules.motion.sweep import Sweep
 from rules.solids.shapes import Ball
 from rules.tables.hexagons import hexagon_for
@@ -324,3 +324,22 @@ def test_stand_ins_by_hand(judged: Callable[[Changes], Judged]) -> None:
     }
     assert found == {"stud_head_diameter": 18.0, "stud_head_height": 6.0, "flange_diameter": 171.0, "body_length": 60.0}
     assert float(bare["caliper_inboard"]) == 69.0
+
+
+@pytest.mark.parametrize("gap", [0.5, -0.5])
+@pytest.mark.parametrize(
+    ("on_other", "said"),
+    [
+        ((100.5, 0.0, 0.0), "away from the wheel's axis"),
+        ((99.5, 0.0, 0.0), "towards the wheel's axis"),
+        ((0.0, 0.0, -100.5), "away from the wheel's axis"),
+        ((0.0, 0.0, -99.5), "towards the wheel's axis"),
+    ],
+)
+def test_half_a_millimetre_to_or_from_a_turning_part_is_told_as_such(on_other: Vector, said: str, gap: float) -> None:
+    """100 from the axis, and the other half a millimetre more or less, ahead or below. In one another, it is the other way."""
+    ball = Part("ball", "upright", (Ball((0.0, 0.0, 0.0), 1.0),))
+    on_one = (100.0, 0.0, 0.0) if on_other[0] else (0.0, 0.0, -100.0)
+    pair = BetweenTwo("a", "b", (ball, ball), gap, on_one=on_one, on_other=on_other, turns=True)
+    ways = {"away from the wheel's axis", "towards the wheel's axis"}
+    assert {way(pair)} == ({said} if gap > 0 else ways - {said})

@@ -17,7 +17,7 @@ from rules.corner.slots import (
     missing_at,
     name_of,
 )
-from rules.solids.shapes import Prism
+from rules.solids.shapes import Cylinder, Prism
 from rules.values.corner.upright_parts import plate_part
 
 HIGH, FRONT, THICK = 400.0, -60.0, 12.0
@@ -131,3 +131,12 @@ def test_metal_between_two_slots_that_stand_askew(way: int) -> None:
     for apart, left in ((25.0, 20 - 20 / 2**0.5), (15.0, 10 - 20 / 2**0.5)):
         askew = Slot((0.0, apart), 30.0, 10.0, way * pi / 4, "upper lugs")
         assert level.apart(askew) == pytest.approx(left) and askew.apart(level) == pytest.approx(left)
+
+
+def test_lugs_without_flats_and_a_foot_at_the_plates_front_have_no_tab() -> None:
+    """A cup has no lug's flat. A foot level with the plate's front would have its tab end 0.5 short of itself."""
+    cup = Part("upper lugs", "upright", (Cylinder((0.0, -90.0, HIGH), (0.0, -72.0, HIGH), 20.0),))
+    assert lug_slots(cup, PLATE, 24.0) == ((), 0.0)
+    farther_in = plate_part(140.0, 300.0, 150.0, 70.0, 20.0, THICK, 60.0, FRONT - THICK, HIGH)
+    (_,), deep = lug_slots(lugs(0.0), farther_in, 24.0)
+    assert deep == 0.0

@@ -19,6 +19,7 @@ from rules.values.corner.caliper_parts import caliper_bracket_part
 
 X: Vector = (1.0, 0.0, 0.0)
 Y: Vector = (0.0, 1.0, 0.0)
+ORIGIN: Vector = (0.0, 0.0, 0.0)
 UPRIGHT, LEVEL = sqrt(1 - 0.64 / 2.64), sqrt(1 - 1 / 2.64)
 
 
@@ -58,3 +59,16 @@ def test_a_caliper_bracket_without_its_holes_ends_at_their_line() -> None:
     (prism,) = bracket.shapes
     assert isinstance(prism, Prism) and prism.outline == ((-60.0, 100.0), (60.0, 100.0), (60.0, 140.0), (-60.0, 140.0))
     assert isometric([bracket], 90.0, 60.0).items
+
+
+@pytest.mark.parametrize("backwards", [False, True])
+def test_a_block_is_drawn_alike_whatever_its_size(backwards: bool) -> None:
+    """The block above, and one of a hundredth of it, 0.4 by 0.4 and 1 high: the picture is scaled to its paper."""
+    square = ((0.0, 0.0), (40.0, 0.0), (40.0, 40.0), (0.0, 40.0))
+    outline = square[::-1] if backwards else square
+    small = tuple((x / 100, y / 100) for x, y in outline)
+    one, other = thin(Prism(ORIGIN, X, Y, outline, -30.0, 70.0)), thin(Prism(ORIGIN, X, Y, small, -0.3, 0.7))
+    assert len(one) == len(other) == 2
+    for line, alike in zip(one, other, strict=True):
+        for point, place in zip(line, alike, strict=True):
+            assert point == pytest.approx(place, abs=1e-6)

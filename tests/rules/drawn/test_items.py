@@ -11,7 +11,8 @@ from rules.drawn.corner_parts import looks
 from rules.drawn.cut_pieces import cut_pieces
 from rules.drawn.full_size.places import crossed
 from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corners
-from rules.drawn.items import DrawnPart, ListItem, balloons, items, not_drawn
+from rules.drawn.items import DrawnPart, ListItem, _covers, balloons, items, not_drawn
+from rules.drawn.patches import Patch
 from rules.judging.judge import Judged
 from rules.shop.parts_list import PartsRow, bars
 from rules.solids.shapes import Ball
@@ -172,3 +173,14 @@ def test_what_the_sheet_does_not_know_is_told_as_not_drawn(left_out: tuple[str, 
 
 def test_of_joints_that_are_not_known_nothing_is_missing_round_them() -> None:
     assert not_drawn(judged_document({})) == f"NOT DRAWN: {NO_PLATE}."
+
+
+@pytest.mark.parametrize(
+    ("x", "y", "covered"), [(2.0, 3.0, True), (3.0, 2.0, True), (8.0, 3.0, False), (3.0, 8.0, False)]
+)
+def test_an_area_covers_what_lies_in_it_and_not_all_within_its_height_and_width(
+    x: float, y: float, covered: bool
+) -> None:
+    """A triangle below x + y = 10. At 8 across and 3 up one is past its slope, level with a part of it that begins at 3."""
+    triangle = Patch(((0.0, 0.0), (10.0, 0.0), (0.0, 10.0)))
+    assert _covers(triangle, (x, y)) is covered

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from rules.corner.part import PART
+from rules.corner.part import PART, Part
 from rules.drawn.full_size import corner as paper
 from rules.drawn.full_size import front_parts
 from rules.drawn.moving.scene import RIDE, moving, scene
@@ -16,6 +16,7 @@ from rules.judging.judge import judge
 from rules.judging.trade import trade
 from rules.measure.outline import outline_points
 from rules.sheet import FIELDS, read_sheet
+from rules.solids.shapes import block
 from sample_sheets import document, samples
 from tests.support.judging import judged_sample
 from tests.support.one_wheel import EVERYTHING
@@ -64,6 +65,16 @@ def test_from_above_by_hand() -> None:
     assert view == "above"
     assert box(drawn["tyre"]) == pytest.approx((-158.75, 158.75, -444.5, 444.5), abs=0.5)
     assert box(drawn["upper joint housing"]) == pytest.approx((-149.0, -105.0, -10.0, 34.0), abs=0.5)
+
+
+def test_a_corner_of_which_nothing_is_seen_from_above_is_shown_from_the_front() -> None:
+    """A plate whose upper end is 50 below the wheel centre, where all is cut level; the ground is never drawn from above."""
+    ground = Part("ground", "ground", (block((0.0, 0.0, -5.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 900.0, 900.0, 10.0),))
+    plate = Part(
+        "plate", "upright", (block((0.0, -66.0, 220.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 140.0, 12.0, 300.0),)
+    )
+    view, made = picture({"wheel_centre_height": 420.0, "plate_part": plate, "ground_part": ground}, "above")
+    assert view == "front" and "plate" in bodies(made)
 
 
 def test_from_outside_by_hand() -> None:

@@ -1,5 +1,6 @@
 """The places of a point, a line and a triangle that are nearest to the origin, against many places of each."""
 
+from itertools import permutations
 from random import Random
 
 import pytest
@@ -141,3 +142,23 @@ def test_two_bodies_whose_middles_are_one_may_yet_be_apart() -> None:
     found = distance(one, other)
     assert found is not None
     assert (found.least, found.most) == (pytest.approx(10 / 3**0.5, abs=0.01), pytest.approx(10 / 3**0.5, abs=0.01))
+
+
+@pytest.mark.parametrize(
+    ("places", "nearest", "corners_of_it"),
+    [
+        # 3 up, a side 2 long passes the origin's foot 0.1 aside: the foot is inside.
+        (((-1.0, -0.1, 3.0), (1.0, -0.1, 3.0), (0.0, 0.1, 3.0)), (0.0, 0.0, 3.0), 3),
+        # Blunt at its second corner. The foot is (0.4, -0.1) from there, and the side to the third goes (2, 1), of which
+        # (0.8 - 0.1) / 5 = 0.14 is nearest: (-0.4 + 0.28, 0.1 + 0.14).
+        (((-1.4, 0.1, 3.0), (-0.4, 0.1, 3.0), (1.6, 1.1, 3.0)), (-0.12, 0.24, 3.0), 2),
+    ],
+)
+def test_the_place_of_a_small_triangle_nearest_to_the_origin(
+    places: tuple[Vector, Vector, Vector], nearest: Vector, corners_of_it: int
+) -> None:
+    """Whichever corner is told first."""
+    for p, q, r in permutations(corner(place) for place in places):
+        corners, weights = _on_triangle(p, q, r)
+        assert len(corners) == corners_of_it
+        assert _mixed(corners, weights, 0) == pytest.approx(nearest)

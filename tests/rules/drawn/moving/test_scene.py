@@ -26,7 +26,7 @@ from rules.judging.judge import Judged
 from rules.measure.outline import Point
 from rules.motion.points import CannotReach
 from rules.motion.sweep import Worst
-from tests.support.front_ends import parallel_arms, straight_rack
+from tests.support.front_ends import parallel_arms, straight_rack, trapezium
 
 Judge = Callable[[Mapping[str, object]], Judged]
 PLACES = [
@@ -398,3 +398,15 @@ def test_what_is_known_of_the_front_end_moves_whether_it_hangs_steers_or_both(al
     best = front_end(every)
     assert best is not None and best.front is whole
     assert front_end({"job.track": 1600.0}) is None
+
+
+@pytest.mark.parametrize("view", ["front", "plan"])
+def test_the_frame_reaches_to_a_racks_end_and_not_across_the_car(view: SeenFrom) -> None:
+    """No parts are known. The rack's end is 400 inboard and slides 75 each way; one rod across ends at the other wheel, 1400 off,
+    and its wheel with its arm of 42 leaves no more than 150 beside the axis however it turns."""
+    rack, across = (
+        front_end({"steered_front": front, "job.track": 1400.0}) for front in (straight_rack(), trapezium())
+    )
+    assert rack is not None and across is not None
+    assert frame(rack, view, False).left <= -475.0
+    assert frame(across, view, False).left > -400.0
