@@ -186,7 +186,7 @@ def _blank(board: Board, area: Patch, scale: float) -> None:
 def _beside(board: Board, parts: Iterable[Part], view: Viewpoint, scale: float) -> None:
     for part in parts:
         for edge in looks(part, view, "seen", FINE)[1]:
-            board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
+            board.line(*_reduced(edge, scale), pen="adjacent")
 
 
 def _depth(part: Part, view: Viewpoint) -> float:
@@ -255,7 +255,7 @@ def _outside(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
     _pieces(board, (part for name, part in made.items() if name != "hub bolts"), view, scale)
     for name in _HIDDEN:
         for edge in looks(made[name], view, "seen", FINE)[1] if name in made else ():
-            board.line(*_reduced(edge, scale), pen="hidden", an_edge=False)
+            board.line(*_reduced(edge, scale), pen="hidden")
     _beside(board, (part for name, part in beside.items() if name != "caliper"), view, scale)
     _holes(known, board=board, scale=scale)
     box = bounds(board.shapes)
@@ -356,7 +356,7 @@ def _section(known: Known, made: dict[str, Part], beside: dict[str, Part], middl
             board.line(*_reduced(edge, scale), an_edge=False)
     for part in beside.values():
         for edge in looks(part, view, "cut", FINE)[1]:
-            board.line(*_reduced(edge, scale), pen="adjacent", an_edge=False)
+            board.line(*_reduced(edge, scale), pen="adjacent")
     board.settle()
     return View(board.items, bounds(board.items))
 

@@ -61,7 +61,7 @@ def _drawn(bodies: Collection[Sequence[Shape]], scale: float) -> Board:
             board.line(*reduced(line), an_edge=False)
         if len(body) == 1 and isinstance(body[0], Prism):
             for line in _near_edges(body[0]):
-                board.line(*reduced(line), pen="thin", an_edge=False)
+                board.line(*reduced(line), pen="thin")
     return board
 
 
