@@ -343,3 +343,11 @@ def test_half_a_millimetre_to_or_from_a_turning_part_is_told_as_such(on_other: V
     pair = BetweenTwo("a", "b", (ball, ball), gap, on_one=on_one, on_other=on_other, turns=True)
     ways = {"away from the wheel's axis", "towards the wheel's axis"}
     assert {way(pair)} == ({said} if gap > 0 else ways - {said})
+
+
+@pytest.mark.parametrize(("across", "said"), [(0.5, "outboard"), (-0.5, "inboard")])
+def test_half_a_millimetre_along_the_axis_of_a_turning_part_is_told_as_such(across: float, said: str) -> None:
+    """Both 100 from the axis, one beside the other."""
+    ball = Part("ball", "upright", (Ball((0.0, 0.0, 0.0), 1.0),))
+    pair = BetweenTwo("a", "b", (ball, ball), 0.5, on_one=(100.0, 0.0, 0.0), on_other=(100.0, across, 0.0), turns=True)
+    assert way(pair) == said
