@@ -206,8 +206,8 @@ def _loose(loose: list[_Held]) -> Judgement:
     """Pivots that nothing keeps: those of which that is known, else those of which nobody has said anything."""
     known = [one for one in loose if one.kept is False]
     named = " and the ".join(one.name for one in known or loose)
-    shear = [f"pivots.{one.name}_shear" for one in known or loose if one.shear is None and not one.ball_joint]
     if known:
+        shear = [f"pivots.{one.name}_shear" for one in known if one.shear is None and not one.ball_joint]
         return Judgement(
             "stop",
             f"The {named} pivot is in single shear with nothing to keep it: if the ball pulls out, the wheel drops.",

@@ -595,6 +595,31 @@ def test_a_check_that_crashes_or_rests_on_a_crash_is_a_stop_with_its_reason(
     assert [found.check for found in result.findings if found.verdict == "stop"] == ["planted"]
 
 
+@check(
+    "planted",
+    step="wheel",
+    title="Planted",
+    good="x",
+    source=COMMON_PRACTICE,
+    grade="standard",
+    try_changing=("wheel.offset",),
+)
+def planted_check_with_a_lever(wheel_offset: Mm) -> Judgement:
+    return Judgement("good" if wheel_offset < 15 else "watch" if wheel_offset < 25 else "stop", "So it is.")
+
+
+@pytest.mark.parametrize(("offset", "verdict"), [("10 mm", "good"), ("20 mm", "watch"), ("30 mm", "stop")])
+def test_what_is_not_good_and_says_no_change_names_what_can_be_changed(
+    monkeypatch: pytest.MonkeyPatch, read: Read, offset: str, verdict: str
+) -> None:
+    graph = planted(planted_check_with_a_lever)
+    monkeypatch.setitem(GROUP_OF, "planted", "fit")
+    monkeypatch.setattr("rules.judging.judge.trade", lambda: graph)
+    found = next(found for found in judge(read({"wheel.offset": offset})).findings if found.check == "planted")
+    change = "" if verdict == "good" else "What can be changed for it: offset."
+    assert (found.verdict, found.change) == (verdict, change)
+
+
 @check("planted", step="wheel", title="Planted", good="x", source=COMMON_PRACTICE, grade="standard")
 def planted_check_not_here(wheel_offset: Mm) -> Judgement:
     raise DoesNotApply("no such part")

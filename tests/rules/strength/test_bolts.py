@@ -134,6 +134,7 @@ def test_a_pull_through_the_axis_pulls_the_far_bolts_of_an_uneven_group_least() 
         (((3000.0, 0.0),) * 3, 9000.0, 30_000 / 3000, 4500 / (0.15 * 9000 / 3)),
         (((-3000.0, 100.0), (0.0, 50.0)), -3000.0, inf, 4500 / 100),
         (((5.0, 0.0), (-5.0, 0.0)), 0.0, 30_000 / 5, inf),
+        (((0.5, 0.0), (-0.5, 0.0)), 0.0, 30_000 / 0.5, inf),  # however little
     ],
 )  # fmt: skip
 def test_a_clamped_joint_opens_at_its_worst_bolt_and_slips_at_the_one_that_holds_most_sideways(

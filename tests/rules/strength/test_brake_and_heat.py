@@ -34,10 +34,15 @@ def test_four_small_pistons_are_one_large_one() -> None:
     assert piston_force(5.0, 20.0, 4) == pytest.approx(500 * pi * 4)
 
 
-@pytest.mark.parametrize("inside", [100.0, 120.0, -1.0])
+@pytest.mark.parametrize("inside", [100.0, 120.0, 0.0, -1.0])
 def test_a_pad_without_height_is_refused(inside: float) -> None:
     with pytest.raises(OutsideRange):
         peak_pad_pressure(1000.0, radians(60), 100.0, inside)
+
+
+def test_a_pad_that_reaches_near_the_middle_is_not_refused() -> None:
+    """Two radians of a ring from 0.5 to 4 mm under 700 N: 700 / (2 x 0.5 x 3.5) = 200 MPa."""
+    assert peak_pad_pressure(700.0, 2.0, 4.0, 0.5) == pytest.approx(200.0)
 
 
 @pytest.mark.parametrize(

@@ -4,15 +4,16 @@ from dataclasses import replace
 from itertools import pairwise
 from math import cos, pi, sin
 
+import numpy as np
 import pytest
 
 from rules.graph.results import OutsideRange
 from rules.measure.outline import circle_places, hub_bolt_places
-from rules.measure.vectors import Vector
+from rules.measure.vectors import Vector, minus
 from rules.sheet.upright import Beam, BeamCut
 from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import Margin
-from rules.values.strength.hub_plate import plate_safety
+from rules.values.strength.hub_plate import bolt_forces, bolt_group, plate_safety
 from rules.values.strength.plate_build import Build
 from rules.values.wheel_end.hub_bolts import BoltPlaces
 
@@ -257,3 +258,18 @@ def test_near_its_end_a_beam_counts_at_the_bolts_only_as_deep_as_its_seams_have_
     assert near == pytest.approx(250 / (bending**2 + 3 * shear**2) ** 0.5, rel=1e-5)
     inside = [ending(at) for at in (39.0, 45.0, 50.0, 60.0, 80.0, 93.4, 180.0)]
     assert inside == sorted(inside) and inside[0] < 0.5 * inside[-1]
+
+
+def test_bolts_off_the_wheels_axis_hold_what_the_hub_hands_on() -> None:
+    """Their forces, summed about the middle of the plate's face, are the hub's own: statics.
+
+    Bearing 35 outboard of the face: 300, 900, -500 N there add (35 x -500, 0, -35 x 300) N mm to the moment; none is about the
+    wheel's axis, which is the brake's.
+    """
+    uneven = BoltPlaces(((0.0, 60.0), (58.0, 15.0), (40.0, -45.0), (-50.0, 20.0)))
+    force, moment = (300.0, 900.0, -500.0), (20_000.0, 0.0, -35_000.0)
+    case = CaseLoads("bump", NONE, force, moment, NONE, NONE, NONE)
+    forces = bolt_forces(case, PLACES, bolt_group(PLACES, uneven))
+    assert [sum(one[axis] for _, one in forces) for axis in range(3)] == pytest.approx(force)
+    turned = [np.cross(minus(place, PLACES.mount_face), one) for place, one in forces]
+    assert sum(turned) == pytest.approx(np.array([20_000 - 35 * 500, 0.0, -35_000 - 35 * 300]), abs=1e-6)

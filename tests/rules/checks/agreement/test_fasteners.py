@@ -157,6 +157,17 @@ def test_it_is_judged(sheet: str, edits: dict[str, object], check: str, verdict:
     assert verdict in {one.verdict for one in findings if one.check == check}
 
 
+@pytest.mark.parametrize(
+    ("flange", "said"),
+    [("113 mm", "has 0.5 mm of metal."), ("111 mm", "ends 0.5 mm inside their holes' edges.")],
+)
+def test_the_metal_outside_the_studs_in_words(flange: str, said: str) -> None:
+    """A 100 mm circle of 12 mm studs reaches 112 mm: a flange 1 mm larger leaves half of it on either side, one smaller less."""
+    findings = judge(read_sheet(edited(NEWT, {"hub.flange_diameter": flange})), before=judged_sample(NEWT)).findings
+    (found,) = (one for one in findings if one.check == "studs-inside-flange")
+    assert found.verdict == "stop" and said in found.text
+
+
 def test_a_stand_in_for_the_shock_says_nothing_of_the_hub_bolts() -> None:
     """What is not measured of arm and shock leaves the verdict on bolts of the upright alone."""
     without = {"spring.shock_diameter": None, "arms.upper_tube": None, "arms.lower_tube": None}

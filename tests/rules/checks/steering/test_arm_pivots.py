@@ -8,7 +8,11 @@ from collections.abc import Callable
 
 import pytest
 
+from rules.checks.steering.arm_pivots import tie_rod_placed
+from rules.graph.results import Waits
 from rules.judging.judge import Finding, Judged
+from rules.judging.trade import trade
+from rules.motion.points import UprightPoints
 
 JudgedWith = Callable[..., Judged]
 FindingOf = Callable[..., Finding]
@@ -112,3 +116,27 @@ def test_the_tie_rods_outer_end_alone_asks_for_no_steering(judged: JudgedWith, m
 @pytest.mark.parametrize("missing", ["steering.tie_rod_ahead", "steering.tie_rod_inboard", "steering.tie_rod_above"])
 def test_the_ends_order_waits_for_the_outer_end(finding: FindingOf, moving: Moving, missing: str) -> None:
     assert missing in finding("tie-rod-placed", {**moving, missing: None}).waits_for
+
+
+@pytest.mark.parametrize(
+    ("ahead", "copied", "verdict"),
+    [
+        (-126.0, 140.0, "good"),
+        (-126.0, 150.0, "watch"),
+        (None, 140.0, "waits"),
+        (-126.0, None, "waits"),
+        (None, None, "waits"),
+    ],
+)
+def test_a_place_and_a_copied_arm_are_compared_before_the_inner_end_is_there(
+    ahead: float | None, copied: float | None, verdict: str
+) -> None:
+    """An upright axis at the wheel centre, the rod's end 140 behind it."""
+    upright = UprightPoints((0.0, 0.0, 270.0), (0.0, 0.0, 520.0), (0.0, 0.0, 400.0))
+    limits = trade().checks["tie-rod-placed"].note.limits
+    asked = (upright, True, -140.0, 0.0, 380.0, None, ahead, copied, None, "rack", 1600.0, limits)
+    if verdict == "waits":
+        with pytest.raises(Waits, match="inner_from_centre"):
+            tie_rod_placed(*asked)  # type: ignore[arg-type]
+    else:
+        assert tie_rod_placed(*asked).verdict == verdict  # type: ignore[arg-type]

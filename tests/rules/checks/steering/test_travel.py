@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from rules.graph.results import Judgement
+from rules.motion.sweep import Blocked, Sweep
 from tests.support.declared import the_check
 
 HELD: Any = SimpleNamespace(inner=(0.0, 0.0, 0.0))
@@ -48,3 +49,18 @@ def test_what_is_told_of_the_rest_of_the_travel_and_of_a_wheel_alone() -> None:
     assert "over all the travel" not in judged(1.0, 1.0, 150.0, 50.0, "sand").text  # 100 + 50 is the usual travel
     assert "travels alone" in judged(1.0, 1.0, 150.0, 50.0, "sand", RELAY).text
     assert "travels alone" not in judged(1.0, 1.0, 150.0, 50.0, "sand").text
+
+
+@pytest.mark.parametrize(
+    ("travel", "said"),
+    [
+        (60.0, "Less bump, held by the bump stop,"),
+        (0.5, "Less bump, held by the bump stop,"),
+        (-0.5, "Less droop, held by a strap,"),
+    ],
+)
+def test_what_holds_the_wheel_short_of_where_its_arms_lock(travel: float, said: str) -> None:
+    """Up from ride height is bump, however little, and down is droop."""
+    sweep = Sweep((), (Blocked(travel, 0.0, 0.9 * travel),))
+    found = the_check("travel-reached")(sweep, None, 60.0, 60.0, None)
+    assert found.verdict == "stop" and found.change.startswith(said)

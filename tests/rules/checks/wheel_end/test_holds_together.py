@@ -58,6 +58,12 @@ def test_a_stub_shaft_nobody_says_is_fitted_is_not(
     assert found.change.startswith("Answer stub shaft fitted.")
 
 
+def test_a_torque_is_told_as_it_was_entered(finding: FindingWith) -> None:
+    """What is worked out is told in three figures, and what is typed is not."""
+    said = finding("hub-holds-together", {**SHAFT, "hub.stub_shaft_fitted": True, "hub.stub_shaft_torque": "248.6 N m"})
+    assert said.verdict == "good" and "at 248.6 N m" in said.text
+
+
 SNOUT: dict[str, object] = {"hub.held_together_by": "the nut of a fixed snout"}
 
 

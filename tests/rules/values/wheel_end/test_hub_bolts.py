@@ -1,15 +1,18 @@
 """Hubs with three, five and six mounting bolts, and bolts without a mark. The two metric samples have three on a circle."""
 
-from math import sqrt
+from math import pi, sqrt
 from typing import Any
 
 import pytest
 
 from rules.corner.fixed import bolt_by_bolt
 from rules.corner.part import Part
+from rules.graph.results import Waits
 from rules.judging.judge import Judged, judge
 from rules.judging.room_table import room_table
+from rules.measure.clock_places import ClockPlace, ClockPlaces
 from rules.sheet import read_sheet
+from rules.values.wheel_end.hub_bolts import hub_bolts_stand
 from sample_sheets import document
 
 PLATE: dict[str, object] = {
@@ -129,3 +132,12 @@ def test_a_bore_lies_inside_the_bolts_and_not_inside_their_height_alone(bore: st
     judged = changed({**PLATE, **bolts, **apart, "plate.bore": bore})
     assert judged.worked.known["hub_bolts_nearest_circle"] == pytest.approx(159.3, abs=0.05)
     assert next(one.verdict for one in judged.findings if one.check == "bore-inside-hub-bolts") == verdict
+
+
+def test_a_bolt_without_a_distance_of_its_own_stands_on_the_circle() -> None:
+    """Circle of 120, so 60 from the axis: one straight up, one 50 straight ahead by its own figure, one 60 straight down."""
+    places = ClockPlaces("", (ClockPlace(0.0, None), ClockPlace(pi / 2, 50.0), ClockPlace(pi, None)))
+    stand = hub_bolts_stand(3, None, None, 120.0, None, places).places
+    assert stand == tuple(pytest.approx(place, abs=1e-9) for place in ((0.0, 60.0), (50.0, 0.0), (0.0, -60.0)))
+    with pytest.raises(Waits, match="mount_circle"):
+        hub_bolts_stand(3, None, None, None, None, places)
