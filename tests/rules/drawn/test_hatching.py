@@ -2,7 +2,7 @@
 
 import pytest
 
-from rules.drawn.hatching import hatching, without_hole
+from rules.drawn.hatching import _one_side, hatching, without_hole
 from rules.drawn.patches import Patch
 from rules.measure.outline import Point
 
@@ -80,3 +80,11 @@ def test_leaning_lines_keep_their_places_wherever_the_area_is(
     mirrored = Patch(tuple((-x, y) for x, y in reversed(square.outer)))
     back = sorted(tuple(sorted(((-x1, y1), (-x2, y2)))) for x1, y1, x2, y2 in lines(mirrored, -45.0, 2**0.5))
     assert back == [(pytest.approx((x1, y1)), pytest.approx((x2, y2))) for x1, y1, x2, y2 in sorted(wanted)]
+
+
+def test_a_line_through_two_corners_of_a_square_leaves_half_of_it_on_either_side() -> None:
+    """Both corners belong to both halves: 10 x 10 / 2 each."""
+    square = ((0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0))
+    left, right = (_one_side(square, *ends) for ends in (((0.0, 0.0), (10.0, 10.0)), ((10.0, 10.0), (0.0, 0.0))))
+    assert set(left) == {(0.0, 0.0), (10.0, 10.0), (0.0, 10.0)} and area(left) == 50.0
+    assert set(right) == {(0.0, 0.0), (10.0, 10.0), (10.0, 0.0)} and area(right) == 50.0
