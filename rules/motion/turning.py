@@ -161,7 +161,7 @@ def ackermann(inner: float, outer: float, ratio: float) -> float:
 def arm(pose: Pose) -> Vector:
     """From the steering axis, square to it, out to the tie-rod end, mm.
 
-    >>> arm(trapezium().at(0.0, 0.0))
+    >>> tuple(round(part, 9) for part in arm(trapezium().at(0.0, 0.0)))
     (-144.0, -42.0, 0.0)
     """
     assert pose.tie_rod_end is not None

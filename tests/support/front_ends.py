@@ -60,7 +60,7 @@ def meeting_arms() -> FrontEnd:
 def trapezium() -> FrontEnd:
     """Axes straight up through the tyres, 1400 apart; arms of 150 behind, 42 inboard; one rod across, stop at 35 deg.
 
-    >>> trapezium().at(0.0, 0.0).steer + 0.0
+    >>> round(trapezium().at(0.0, 0.0).steer, 12) + 0.0
     0.0
     """
     linkage = SteeringLinkage("one rod across", None, -700.0, stop=radians(35))
