@@ -6,7 +6,6 @@ library's, which also reads the fields of these; the methods set each field by i
 of the time.
 """
 
-import sys
 from collections import namedtuple
 from collections.abc import Callable, Iterable, Mapping
 from functools import cache, partial
@@ -83,11 +82,10 @@ def _is_dataclass(record: object) -> bool:
 
 def _annotated(body: Mapping[str, Any]) -> tuple[str, ...]:
     """The names with an annotation in the body of a class, in order."""
-    if sys.version_info >= (3, 14):  # they are worked out when asked for
-        from annotationlib import Format, get_annotate_from_class_namespace
-
-        annotate = get_annotate_from_class_namespace(body)
-        return tuple(annotate(Format.VALUE)) if annotate else ()
+    if annotate := body.get(
+        "__annotate_func__"
+    ):  # from Python 3.14 on they are worked out when asked for, 1 for their values
+        return tuple(annotate(1))
     return tuple(body.get("__annotations__", ()))
 
 
