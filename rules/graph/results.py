@@ -11,6 +11,8 @@ Verdict = Literal["good", "watch", "stop", "shown", "waiting", "not judged", "do
 """shown: a figure for which nobody has published a limit, far from where it gives; it is no verdict. not judged: nobody
 entered what it is judged by. does not apply: this build has no such thing."""
 JUDGED: tuple[Verdict, ...] = ("stop", "watch", "shown", "good")
+Again = Callable[[Mapping[str, Any]], float | None]
+"""From fields and values by name to the number judged, more being better; None where there is none."""
 SheetVerdict = Literal["good", "watch", "stop", "unfinished"]
 
 Group = Literal["fit", "room", "geometry", "steering and travel", "strength", "brakes", "cutting"]
@@ -113,7 +115,7 @@ class Judgement:
     figures: Figures = field(default_factory=dict)
     about: str = ""
     rests_on: tuple[str, ...] = ()
-    again: Callable[[Mapping[str, Any]], float | None] | None = field(default=None, compare=False, repr=False)
+    again: Again | None = field(default=None, compare=False, repr=False)
     gives: str = "more room"
     asks_about: str = ""
     assumes: tuple[str, ...] = ()

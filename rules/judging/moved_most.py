@@ -1,11 +1,9 @@
 """Which one answer moves a number most, found by changing each a little."""
 
-from collections.abc import Callable, Mapping
 from math import radians
-from typing import Any
 
 from rules.graph.engine import Graph
-from rules.graph.results import Judgement
+from rules.graph.results import Again, Judgement
 from rules.graph.worked import Worked
 from rules.judging.reader import Name, answer
 from rules.measure.display import in_a_sentence, show
@@ -21,8 +19,6 @@ LEAST = 0.05
 """Of the number for one of the answer (a mm for a mm, a mm for a degree): less is not worth saying."""
 ALIKE = 6
 """Decimals of mm to which two answers that move a number are compared: below that only the reckoning differs."""
-
-Again = Callable[[Mapping[str, Any]], float | None]
 
 
 def moved_most(graph: Graph, judgement: Judgement, worked: Worked, units: Units) -> str:

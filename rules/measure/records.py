@@ -82,9 +82,8 @@ def _is_dataclass(record: object) -> bool:
 
 def _annotated(body: Mapping[str, Any]) -> tuple[str, ...]:
     """The names with an annotation in the body of a class, in order."""
-    if annotate := body.get(
-        "__annotate_func__"
-    ):  # from Python 3.14 on they are worked out when asked for, 1 for their values
+    # From Python 3.14 on they are worked out when asked for; 1 asks for their values.
+    if annotate := body.get("__annotate_func__"):
         return tuple(annotate(1))
     return tuple(body.get("__annotations__", ()))
 

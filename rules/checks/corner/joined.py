@@ -1,6 +1,6 @@
 """Whether pieces that are welded or bolted to one another touch."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from functools import partial
 from typing import Annotated, Any
 
@@ -8,7 +8,7 @@ from rules.corner.joined import JOINTS, Stands, distance, standing
 from rules.corner.part import PART, Part
 from rules.graph.bands import AtMost
 from rules.graph.declare import Every, Waiting, check
-from rules.graph.results import WORST_FIRST, Judgement, NotJudged, Verdict, Waits
+from rules.graph.results import WORST_FIRST, Again, Judgement, NotJudged, Verdict, Waits
 from rules.tables import sources
 
 INSIDE = AtMost("mm", 10.0, 25.0)
@@ -90,7 +90,7 @@ def _judgement(verdict: Verdict, stands: Stands, parts: Mapping[str, Part]) -> J
     )  # fmt: skip
 
 
-def again_of(stands: Stands) -> Callable[[Mapping[str, Any]], float | None]:
+def again_of(stands: Stands) -> Again:
     """From what is known to how well the piece stands, mm: minus the gap, or minus the depth."""
     return partial(_again, piece=stands.piece, on=stands.on, way=-1.0 if stands.off >= 0 else 1.0)
 

@@ -1,6 +1,6 @@
 """Whether any two parts of the corner that move against each other come too near."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from functools import partial
 from typing import Annotated, Any
 
@@ -10,7 +10,7 @@ from rules.corner.room import BetweenTwo, Moves, Room, room_of
 from rules.corner.words import inside, way, where
 from rules.graph.bands import AtLeast
 from rules.graph.declare import Every, check
-from rules.graph.results import WORST_FIRST, Judgement, Waits
+from rules.graph.results import WORST_FIRST, Again, Judgement, Waits
 from rules.measure.said import capital, in_units
 from rules.tables import sources
 from rules.values.wheel_end.gaps import CHECKED_GAP
@@ -104,7 +104,7 @@ def _judgement(pair: BetweenTwo) -> Judgement:
     return Judgement(pair.verdict, text, change, figures, about=f"{one} and {other}", rests_on=rests_on, again=again)
 
 
-def again_of(one: str, other: str, travel: float, lock: float) -> Callable[[Mapping[str, Any]], float | None]:
+def again_of(one: str, other: str, travel: float, lock: float) -> Again:
     """From what is known to the room of two parts, by their values' names, at one travel and lock."""
     return partial(_again, pair=(one, other), at=(travel, lock))
 
