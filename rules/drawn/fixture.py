@@ -325,7 +325,9 @@ def _round_all(holes: list[Hole], posts: list[Post], plate: Profile | None, stoc
     xs = [abs(hole.centre[0]) + hole.diameter / 2 for hole in holes] + [
         abs(post.foot[0]) + stock.foot / 2 for post in posts
     ]
-    ys = [hole.centre[1] for hole in holes] + [post.foot[1] + way * stock.foot / 2 for post in posts for way in (-1, 1)]
+    ys = [hole.centre[1] + way * hole.diameter / 2 for hole in holes for way in (-1, 1)] + [
+        post.foot[1] + way * stock.foot / 2 for post in posts for way in (-1, 1)
+    ]
     if plate is not None:
         outline = plate.outline
         xs += [abs(outline.left), abs(outline.right)]

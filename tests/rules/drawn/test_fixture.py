@@ -8,7 +8,7 @@ import pytest
 from ezdxf.math import Vec2, area
 from ezdxf.path import make_path
 
-from rules.drawn.fixture import Fixture, Post, fixture
+from rules.drawn.fixture import Fixture, Hole, Post, Stock, _round_all, fixture
 from rules.drawn.fixture_posts import bush, post_plates
 from rules.drawn.pieces import Profile
 from rules.measure.outline import Outline
@@ -195,3 +195,11 @@ def test_the_saddle_is_let_in_and_not_out() -> None:
 def test_a_bar_that_lies_too_low_for_a_post_has_none() -> None:
     low = Post("Post 1, below", (0.0, 0.0), 40.0, 20.0, 10.0, 6.0)
     assert post_plates(Fixture(NOTHING, 20.0, (low,), (), (), ())) == ()
+
+
+@pytest.mark.parametrize(("diameter", "half"), [(60.0, 70.0), (60.1, 75.0), (69.9, 75.0), (70.0, 75.0), (70.1, 80.0)])
+def test_the_base_is_the_next_whole_step_and_no_more(diameter: float, half: float) -> None:
+    """One hole in the middle, 40 kept to the edge, steps of 5: 30 + 40 is 70 already."""
+    stock = Stock(40.0, 5.0, 25.0, 60.0, 40.0, 10.5, 0.5, 10.0, 12.0, 6.0, 12.0, "20 mm")
+    base = _round_all([Hole((0.0, 0.0), diameter, "hub pilot")], [], None, stock)
+    assert (base.left, base.right, base.bottom, base.top) == (-half, half, -half, half)

@@ -14,8 +14,9 @@ from rules.drawn.full_size.shapes import PaperCircle, PaperWords, Stroke, corner
 from rules.drawn.items import DrawnPart, ListItem, _covers, balloons, items, not_drawn
 from rules.drawn.patches import Patch
 from rules.judging.judge import Judged
+from rules.measure.records import replace
 from rules.shop.parts_list import PartsRow, bars
-from rules.solids.shapes import Ball
+from rules.solids.shapes import Ball, block
 from sample_sheets import document
 from tests.support.judging import judged_document
 
@@ -144,6 +145,20 @@ def test_what_is_hidden_has_no_balloon() -> None:
         far = Part("steering arm", "upright", (Ball((x, 50.0, 0.0), 5.0),))
         drawn = [DrawnPart(part, *looks(part, FROM_INSIDE, "seen", 0.2)) for part in (far, near)]
         assert [balloon.number for balloon in balloons((plate, arm), drawn, FROM_INSIDE)] == seen
+
+
+def test_lugs_and_their_gusset_are_one_part_with_a_balloon_on_each() -> None:
+    """A rectangle from 0 to 40 outward and a triangle behind its end from 30 to 60: each is pointed at where only it is."""
+    lug, gusset = (
+        ListItem(number, "Cut", PartsRow(name, "", "", "", ""))
+        for number, name in ((1, "upper_lug"), (2, "upper_gusset"))
+    )
+    flat = block((20.0, 0.0, 0.0), (1.0, 0.0, 0.0), (0.0, 1.0, 0.0), 40.0, 10.0, 10.0)
+    triangle = replace(flat, outline=((10.0, -4.0), (40.0, -4.0), (40.0, 4.0)))
+    part = Part("upper lugs", "upright", (flat, triangle))
+    drawn = [DrawnPart(part, *looks(part, FROM_INSIDE, "seen", 0.2))]
+    on_lug, on_gusset = balloons((lug, gusset), drawn, FROM_INSIDE)
+    assert (on_lug.number, abs(on_lug.at[0])) == (1, 0.0) and (on_gusset.number, abs(on_gusset.at[0])) == (2, 60.0)
 
 
 NO_PLATE = "the plate: its sizes or its place are not known"

@@ -8,7 +8,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from rules.corner.slots import PlateSlots
-from rules.drawn.pieces import Profile, bracket_blank, hub_plate
+from rules.drawn.pieces import Profile, _clipped, bracket_blank, hub_plate
 from rules.measure.outline import LighterBy, Outline, PlateEnds, inside_distance, plate_outline
 from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
 
@@ -205,3 +205,12 @@ def test_no_point_of_the_edge_is_nearer_than_the_distance(x: float, y: float) ->
     ]
     nearest = min(math.dist((x, y), point) for point in edge)
     assert abs(inside_distance((x, y), ROUNDED)) == pytest.approx(nearest, abs=0.6)
+
+
+def test_a_leaning_line_through_the_wheel_centre_is_found_on_a_small_plate() -> None:
+    """From (50, -100) to (-50, 100) on 20 each way: it leaves by the top, 10 to a side, and by the bottom, 10 to the other."""
+    small = Outline(-20.0, 20.0, -20.0, 20.0)
+    ends = _clipped((50.0, -100.0), (-50.0, 100.0), small)
+    assert ends is not None
+    assert ends[0] == pytest.approx((10.0, -20.0), abs=0.01) and ends[1] == pytest.approx((-10.0, 20.0), abs=0.01)
+    assert _clipped((50.0, -40.0), (50.0, 40.0), small) is None

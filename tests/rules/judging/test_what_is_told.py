@@ -96,6 +96,26 @@ def test_a_near_miss_and_that_it_was_cut_short_are_told_where_there_is_no_offer(
     assert not looked(search()).cut_short
 
 
+def test_of_the_places_that_values_find_best_the_one_is_followed_that_its_check_likes_best(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    """And only where it is better than what stands there: -2 and -3 are not, of a watch at -2."""
+    from rules.judging import proposals
+
+    at: dict[str, Score] = {f"arms.{name}": Score(WATCH, n) for name, n in (("a", -2.0), ("b", -1.0), ("c", -3.0))}
+    at |= {"arms.d": Score(GOOD, 0.0), "arms.e": Score(STOP, -1.0)}
+    monkeypatch.setattr(proposals, "best_places", lambda *_: [{name: 1.0} for name in at])
+    monkeypatch.setattr(proposals, "best_nearby", lambda place, score, *_: (place, score))
+    monkeypatch.setattr(proposals, "levers", lambda *_: [])
+    probe = SimpleNamespace(
+        here=lambda: Score(WATCH, -2.0), asking=lambda _: lambda place: next(at[name] for name in place)
+    )
+    judged = SimpleNamespace(sheet=SimpleNamespace(shown_in="metric"), worked=None)
+    searched = search(probe=probe, judged=judged, _worth_following=lambda *_: [], _in_order=lambda one: 0, tried=[])
+    first, *_ = _Search.rounds(searched, ())
+    assert first == [Candidate({"arms.d": 1.0}, Score(GOOD, 0.0), 1.0)]
+
+
 def nearest(*refused: Proposal, **changed: Any) -> Proposal | None:
     return _Search._nearest(search(refused=[(one, None, {}) for one in refused], **changed))
 

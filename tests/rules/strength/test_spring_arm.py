@@ -33,6 +33,17 @@ def test_the_shock_pushes_by_its_lever_and_its_lean() -> None:
         arm_frame(pointed, OUTER)
 
 
+def test_a_shock_may_stand_at_either_end_of_the_arm_and_no_farther() -> None:
+    """At the joint it carries what the wheel does; over the hinge, 300 up and pulling inboard, by 400 / 300 of it."""
+    at_the_joint = SpringArm(FRONT, REAR, OUTER, (0.0, 400.0, 500.0))
+    assert arm_frame(at_the_joint, OUTER).push((0.0, 0.0, 2000.0)) == pytest.approx(-2000.0)
+    over_the_hinge = SpringArm(FRONT, REAR, (0.0, 0.0, 300.0), (0.0, -500.0, 300.0))
+    assert abs(arm_frame(over_the_hinge, OUTER).push((0.0, 0.0, 1500.0))) == pytest.approx(2000.0)
+    for y in (400.1, -0.1):
+        with pytest.raises(OutsideRange, match="does not stand between"):
+            arm_frame(SpringArm(FRONT, REAR, (0.0, y, 300.0), (0.0, y - 500.0, 300.0)), OUTER)
+
+
 def test_legs_are_bent_at_the_shock_and_share_it_by_where_it_stands() -> None:
     """Legs of root(200^2 + 400^2) = 447.214; each carries 1000 N at its end, half of its length from the shock: 223 607 N mm.
 

@@ -36,3 +36,31 @@ def test_a_coat_or_hardening_that_a_weld_spoils_is_told_from_the_plates_conditio
 def test_of_a_condition_nobody_wrote_nothing_is_told() -> None:
     with pytest.raises(DoesNotApply):
         the_check("condition-can-be-welded")(None)
+
+
+WELDED = ("weld_upper", "weld_lower", "weld_steering_arm", "weld_caliper_bracket")
+
+
+@pytest.mark.parametrize(
+    ("entered", "verdict"),
+    [
+        ({"weld_process": "TIG", "weld_lower_welded_by": "TIG"}, "good"),
+        ({"weld_process": "TIG", "weld_lower_welded_by": "MIG"}, "watch"),
+        ({"plate_filler": "ER70S-2 1/16 in", "weld_upper_filler": "er70s-2"}, "good"),
+        ({"plate_filler": "ER70S-2 1/16 in", "weld_upper_filler": "er80s-d2"}, "watch"),
+        # Of each of the two there is one side only.
+        ({"weld_process": "TIG", "weld_upper_filler": "er70s-2"}, None),
+        ({"plate_filler": "ER70S-2", "weld_lower_welded_by": "TIG"}, None),
+        ({"weld_process": "TIG"}, None), ({"plate_filler": "ER70S-2"}, None),
+    ],
+)  # fmt: skip
+def test_process_and_filler_are_compared_where_both_sides_are_entered(
+    entered: dict[str, str], verdict: str | None
+) -> None:
+    nothing = dict.fromkeys(("weld_process", "plate_filler"))
+    nothing |= {f"{weld}_{what}": None for weld in WELDED for what in ("welded_by", "filler")}
+    if verdict is None:
+        with pytest.raises(DoesNotApply):
+            the_check("one-process")(**nothing | entered)
+    else:
+        assert the_check("one-process")(**nothing | entered).verdict == verdict

@@ -112,6 +112,7 @@ def test_where_a_bracket_is_welded_on() -> None:
     [
         ({"bracket_arm_width": 160.0}, 80.0, 138.0),  # as wide as its root
         ({"bracket_hole_spacing": None}, 40.0, 138.0), ({"bracket_hole_diameter": None}, 50.0, 120.0),
+        ({"bracket_hole_spacing": None, "bracket_arm_width": 20.0}, 18.0, 138.0),  # 1.5 x 12 about one bolt
     ],
 )  # fmt: skip
 def test_how_wide_and_how_long_a_bracket_is(changed: dict[str, float | None], end: float, high: float) -> None:
