@@ -219,7 +219,7 @@ VERDICTS: list[tuple[Verdict, Verdict, str]] = [
     ("stop", "good", "better"), ("stop", "watch", "better"), ("watch", "good", "better"), ("watch", "shown", "better"),
     ("waiting", "stop", "stops"), ("good", "stop", "stops"), ("watch", "stop", "stops"),
     ("good", "watch", "worse"), ("shown", "watch", "worse"), ("not judged", "watch", "worse"),
-    ("good", "waiting", "unjudged"), ("stop", "not judged", "unjudged better"), ("waiting", "not judged", ""),
+    ("good", "waiting", "unjudged"), ("stop", "not judged", "unjudged"), ("waiting", "not judged", ""),
     ("good", "does not apply", ""), ("good", "shown", ""),
 ]  # fmt: skip
 
