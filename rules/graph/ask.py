@@ -59,7 +59,10 @@ def _ask(node: Node, worked: Worked) -> Any:
     measure = _to_measure(node, worked)
     try:
         for into, hand_on, taken in node.gathers:
-            arguments[into] = hand_on({parameter: known[origin] for parameter, origin in taken if origin in known})
+            there = {
+                parameter: origin for parameter, origin in taken if origin in known and origin not in worked.stood_in
+            }
+            arguments[into] = hand_on({parameter: known[origin] for parameter, origin in there.items()})
         for into, names in node.waiting.items():
             left = worked.not_judged.keys()
             waits = worked.waits.keys() | left if into in node.not_begun else worked.waits.keys() - left

@@ -107,10 +107,12 @@ class Graph:
         return self._ordered_roles[role]
 
     def needs(self, name: str) -> tuple[str, ...]:
-        """Every field and value a value or check rests on, directly or not, in working order. Looked up when first asked."""
+        """Every field and value that one rests on, directly or not, in working order: a value, a check, or what answers a
+        question while nobody has. Looked up when first asked.
+        """
         if name not in self._needs:
             above: dict[str, None] = {}
-            for given in (self.values.get(name) or self.checks[name]).inputs:
+            for given in (self.values.get(self._stand_ins.get(name, name)) or self.checks[name]).inputs:
                 for origin in filter(None, (self._stand_ins.get(given.origin), given.origin)):
                     above |= dict.fromkeys(self.needs(origin) if origin in self.values else ())
                     above[origin] = None

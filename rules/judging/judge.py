@@ -276,8 +276,10 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     names = judgement.rests_on or (node.name,)
     estimated = tuple(dict.fromkeys(field for name in names for field in worked.estimated.get(name, ())))
     verdict, text, change = _in_words(graph, node, judgement, worked, estimated, units, advice)
-    # Only what somebody entered can be confirmed as it stands, and not what is worked out in its place.
-    asks_about = "" if judgement.asks_about in worked.stood_in else judgement.asks_about
+    asks_about = judgement.asks_about
+    if asks_about in worked.stood_in:  # only what somebody entered can be confirmed as it stands
+        entered = [name for name in graph.fields_of(asks_about) if name in worked.given]
+        asks_about, change = "", f"Measure again what this is worked out from: {and_list(entered)}."
     return _found(node, verdict, text, change, (), estimated, asks_about, judgement.about)
 
 

@@ -99,8 +99,8 @@ def rise_and_fall(figures: Sequence[float]) -> str:
 
     >>> rise_and_fall([1.0, 2.0, 3.0]), rise_and_fall([3.0, 2.0]), rise_and_fall([2.0, 2.01]), rise_and_fall([1.0, 4.0, 3.0])
     ('rises all the way', 'falls all the way', 'stays as it is', 'rises, then falls')
-    >>> rise_and_fall([3.0, 1.0, 2.0, 1.0])
-    'falls, rises, then falls'
+    >>> rise_and_fall([3.0, 1.0, 2.0, 1.0]), rise_and_fall([1.0, 2.0, 1.99, 3.0])
+    ('falls, rises, then falls', 'rises all the way')
     """
     ways: list[str] = []
     least, turn = 0.01 * max(map(abs, figures)), figures[0]

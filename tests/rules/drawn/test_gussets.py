@@ -63,6 +63,19 @@ def test_as_cut_it_is_a_triangle_without_its_corner() -> None:
     assert twice / 2 == pytest.approx(0.375 - 1 / 32) and gusset.thickness == pytest.approx(6.35)
 
 
+def test_no_more_is_cut_off_a_gussets_corner_than_half_its_shorter_side() -> None:
+    """1 x 3/4 in of 1/2: the corner off by 3/8, half of 0.75 less half of 9/64."""
+    gusset = next(piece for piece in cut_pieces(braced(gusset_thickness="1/2 in")) if piece.key == "upper_gusset")
+    at = sorted((round(x / 25.4, 6), round(y / 25.4, 6)) for x, y, _ in gusset.profile.points)
+    assert at == [(0.0, 0.375), (0.0, 0.75), (0.375, 0.0), (1.0, 0.0)]
+    tall = next(
+        piece
+        for piece in cut_pieces(braced(gusset_thickness="1/2 in", gusset_along_plate="3/4 in", gusset_along_lug="1 in"))
+        if piece.key == "upper_gusset"
+    )
+    assert min(y for x, y, _ in tall.profile.points if x == 0) == pytest.approx(0.375 * 25.4)
+
+
 def test_slots_are_the_lugs_and_not_their_gussets() -> None:
     assert len(braced(tab_length="1 in").worked.known["plate_slots"].slots) == 8
 

@@ -40,6 +40,14 @@ def test_what_fills_a_hole_leaves_no_edge_of_it() -> None:
     assert length(edges([plate, plate])) == pytest.approx(160.0)
 
 
+def test_what_stands_on_a_notch_keeps_its_edge_there() -> None:
+    """A square of 2 without its upper right quarter, 8 round; on the notch 3 by 2, 10 round: they meet in a corner alone."""
+    notched = Patch(square(0.0, 0.0, 2.0), square(1.0, 1.0, 1.0))
+    above = Patch(((1.0, 2.0), (4.0, 2.0), (4.0, 4.0), (1.0, 4.0)))
+    for patches in ((above, notched), (notched, above)):
+        assert length(edges(patches)) == pytest.approx(18.0)
+
+
 def test_what_lies_behind_something_is_not_seen() -> None:
     """A bar 10 high behind a square of 4 in its middle, as high: its two long edges lose 4 each."""
     bar = Patch(((0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)))

@@ -176,3 +176,22 @@ def test_letters_go_on_after_z_and_leave_out_what_is_taken_for_a_figure() -> Non
     ]
     assert letters[7:9] == ["H", "J"] and letters[22:25] == ["Z", "AA", "BB"] and letters[46] == "AAA"
     assert not {"I", "O", "Q"} & set("".join(letters))
+
+
+def lengths(profile: Profile) -> list[str]:
+    """The words of a piece's drawing that tell a length."""
+    _, figures = cut("hub_plate")
+    _, view = piece_view(CutPiece("", "", profile, 10.0, ""), figures, 180.0, 118.0)
+    return sorted(item.text for item in view.items if isinstance(item, PaperWords) and item.text.endswith(" in"))
+
+
+@pytest.mark.parametrize(
+    ("x", "told"),
+    [(1.0, ["1 in", "2 in", "3 in", "4 in"]), (0.02, ["0.02 in", "2 in", "3 in", "4 in"]), (0.0, ["2 in", "3 in", "4 in"])],
+)
+def test_one_hole_is_told_from_the_left_and_the_lower_edge_and_not_from_an_edge_it_stands_on(
+    x: float, told: list[str]
+) -> None:
+    """3 by 4 in, the hole 2 in up."""
+    hole = Hole((x * IN, 2 * IN), 6.0, "pin")
+    assert lengths(Profile(Outline(0.0, 3 * IN, 0.0, 4 * IN), (hole,), ())) == told

@@ -167,6 +167,18 @@ def test_how_far_inside_good_a_number_is(limits: Limits, number: float, in_hand:
     assert limits.in_hand(number) == in_hand
 
 
+@pytest.mark.parametrize(
+    ("number", "verdict"),
+    [(3.0, "watch"), (1.6, "watch"), (1.4, "stop"), (13.9, "watch"), (14.1, "stop"), (5.0, "good")],
+)
+def test_of_no_choice_holds_what_all_choices_share(number: float, verdict: str) -> None:
+    """4 to 8 is good of both; 1.5 to 14 is no stop of both."""
+    limits = ByChoice("deg", "job.use", {
+        "road": Between("deg", 2.0, 8.0, least=1.0, most=14.0), "dunes": Between("deg", 4.0, 12.0, least=1.5, most=20.0),
+    })  # fmt: skip
+    assert limits.of(None).verdict(number) == verdict
+
+
 @pytest.mark.parametrize(("choice", "in_hand"), [("road", 1.0), ("dunes", 3.0), ("sea", 1.0)])
 def test_how_far_inside_good_by_choice(choice: str, in_hand: float) -> None:
     assert USE.in_hand(7.0, choice) == in_hand

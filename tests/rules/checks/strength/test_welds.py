@@ -26,7 +26,7 @@ from rules.strength.corner_loads import CaseLoads, CornerLoads, Places
 from rules.strength.margin import WeldMargin
 from rules.tables.electrodes import ELECTRODES
 from rules.tables.materials import BESIDE_WELD
-from rules.values.strength.weld import DIRECTIONS, SOFTEST, weld_margin
+from rules.values.strength.weld import DIRECTIONS, SOFTEST, at_the_weld, weld_margin
 from rules.values.strength.welds import (
     ALONG_ROTATION,
     caliper_bracket_weld_safety,
@@ -122,6 +122,15 @@ def test_a_lever_in_the_plane_of_the_ring_twists_it() -> None:
     # 1000 N up, 40 mm ahead: 2 pi r^2 = 3926.99 mm2: 10.1859 N on a mm, and 6.3662 even, in line at the worst point.
     margin = margin_of(cup(load_ahead=40.0), [("bump", (0.0, 0.0, 1000.0))])
     assert margin == pytest.approx(YIELD_A_MM / (10.1859 + 6.3662), rel=1e-4)
+
+
+def test_moments_about_the_welds_middle_are_told_along_its_runs_across_and_square_to_both() -> None:
+    """Load at (10, -30, 40), 1000 N up: the moment r x F is (-30 000, -10 000, 0). Runs up and down, one to the next in and out:
+    along the runs 1000 N and nothing, across none and -10 000; square to both is z x y, rearward: 30 000.
+    """
+    weld = cup(load_ahead=10.0, load_inboard=30.0, load_above=40.0, runs_lie="up and down", apart_lies="in and out")
+    force, moment = at_the_weld(weld, (0.0, 0.0, 1000.0))
+    assert force == pytest.approx((1000.0, 0.0, 0.0)) and moment == pytest.approx((0.0, -10_000.0, 30_000.0))
 
 
 def test_inboard_is_minus_y() -> None:
