@@ -227,8 +227,10 @@ def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretc
     inside = _inside(patch.outer_sides, start, end, on_it=first, seam=True)
     if not inside:
         return []
-    # What fills a hole meets it in a seam; of two that have one hole the first has its border.
-    free = _inside(patch.hole_sides, start, end, on_it=False, seam=not first)
+    # What fills a hole meets it in a seam; of two that have one hole the first has its border. Where a hole opens on a side
+    # there is neither metal nor border.
+    on_a_side = _inside(patch.outer_sides, start, end, on_it=False) is None
+    free = _inside(patch.hole_sides, start, end, on_it=on_a_side, seam=on_a_side or not first)
     return without([inside], [free] if free else [])
 
 

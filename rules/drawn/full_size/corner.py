@@ -74,6 +74,9 @@ def centre_of(edge: EdgeLine) -> Point | None:
     """The middle of a closed edge whose corners all lie evenly on one circle; None where they do not.
 
     >>> centre_of(((3.0, 0.0), (0.0, 3.0), (-3.0, 0.0), (0.0, -3.0), (3.0, 0.0)))
+    >>> eight = ((5.0, 0.0), (4.0, 3.0), (0.0, 5.0), (-4.0, 3.0), (-5.0, 0.0), (-4.0, -3.0), (0.0, -5.0), (4.0, -3.0))
+    >>> centre_of((*eight, eight[0])), centre_of((*eight[:-1], eight[0]))
+    ((0.0, 0.0), None)
     """
     corners = edge[:-1]
     if len(corners) < 8:

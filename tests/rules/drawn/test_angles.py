@@ -89,6 +89,16 @@ def test_nothing_is_drawn_of_no_angle_at_all() -> None:
     assert not drawn("arms.static_camber", known_with())  # not answered
 
 
+def test_an_arms_slope_is_drawn_at_the_pivot_of_the_arm_that_has_no_spring() -> None:
+    """By the sample the upper pivot is 4.783 in above the wheel centre and the lower one 4.9 below: 245.95 mm apart in height."""
+    slope = {"arm_slope": "8 deg"}
+    at_upper, at_lower = (
+        corner_and_arc(drawn("loads.arm_slope", known_with(pivots={"spring_on": spring}, loads=slope)))[0][1]
+        for spring in ("lower arm", "upper arm")
+    )
+    assert at_upper - at_lower == pytest.approx((4.783 + 4.9) * 25.4, abs=0.05)
+
+
 def test_the_picture_says_the_angle_once() -> None:
     known = known_with()
     view, scene = picture(known, "side", field="pivots.castor")

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from itertools import pairwise
 from math import hypot, pi, sqrt
+from random import Random
 
 import pytest
 
@@ -46,6 +47,15 @@ def test_what_stands_on_a_notch_keeps_its_edge_there() -> None:
     above = Patch(((1.0, 2.0), (4.0, 2.0), (4.0, 4.0), (1.0, 4.0)))
     for patches in ((above, notched), (notched, above)):
         assert length(edges(patches)) == pytest.approx(18.0)
+
+
+def test_what_fills_a_notch_has_the_edge_on_its_open_sides() -> None:
+    """The square of 2 whole again, 8 round; of its upper right quarter only the right half filled: a slit of half by one."""
+    notched = Patch(square(0.0, 0.0, 2.0), square(1.0, 1.0, 1.0))
+    half = Patch(((1.5, 1.0), (2.0, 1.0), (2.0, 2.0), (1.5, 2.0)))
+    for filling, round_it in ((Patch(square(1.0, 1.0, 1.0)), 8.0), (half, 8.0 + 2.0)):
+        for patches in ((filling, notched), (notched, filling)):
+            assert length(edges(patches)) == pytest.approx(round_it)
 
 
 def test_what_lies_behind_something_is_not_seen() -> None:
@@ -144,3 +154,36 @@ def test_a_hole_that_lies_beside_an_area_changes_nothing_of_its_edge() -> None:
     hole = ((3.0, -4.0), (7.0, -4.0), (7.0, 0.0), (3.0, 0.0))
     lines = edges([Patch(square(0.0, 0.0), hole)])
     assert len(lines) == 1 and length(lines) == pytest.approx(40.0)
+
+
+Cells = tuple[int, int, int, int]
+"""From where to where across and up, in whole squares."""
+
+
+def rectangle(cells: Cells) -> EdgeLine:
+    left, bottom, right, top = map(float, cells)
+    return ((left, bottom), (right, bottom), (right, top), (left, top))
+
+
+def squares(cells: Cells) -> set[tuple[int, int]]:
+    return {(x, y) for x in range(cells[0], cells[2]) for y in range(cells[1], cells[3])}
+
+
+def test_round_squares_put_anyhow_the_edge_is_as_long_as_counted_square_by_square() -> None:
+    """Two to four rectangles, many with a hole that may open on one or two of their sides. Counted: every side of a covered
+    square beyond which there is none."""
+    dice = Random(5)
+    for _ in range(150):
+        patches, covered = list[Patch](), set[tuple[int, int]]()
+        for _ in range(dice.randrange(2, 5)):
+            x, y, wide, high = (dice.randrange(low, low + 4) for low in (0, 0, 1, 1))
+            left, low, right, top = (dice.randrange(2) for _ in range(4))
+            hole: Cells = (x + left, y + low, x + wide - right, y + high - top)
+            holed = dice.random() < 0.6 and hole[0] < hole[2] and hole[1] < hole[3] and any((left, low, right, top))
+            whole: Cells = (x, y, x + wide, y + high)
+            covered |= squares(whole) - (squares(hole) if holed else set())
+            patches.append(Patch(rectangle(whole), rectangle(hole) if holed else ()))
+        counted = sum(
+            (x + to_x, y + to_y) not in covered for x, y in covered for to_x, to_y in ((1, 0), (-1, 0), (0, 1), (0, -1))
+        )
+        assert length(edges(patches)) == pytest.approx(counted), patches

@@ -187,7 +187,11 @@ def lengths(profile: Profile) -> list[str]:
 
 @pytest.mark.parametrize(
     ("x", "told"),
-    [(1.0, ["1 in", "2 in", "3 in", "4 in"]), (0.02, ["0.02 in", "2 in", "3 in", "4 in"]), (0.0, ["2 in", "3 in", "4 in"])],
+    [
+        (1.0, ["1 in", "2 in", "3 in", "4 in"]),
+        (0.02, ["0.02 in", "2 in", "3 in", "4 in"]),
+        (0.0, ["2 in", "3 in", "4 in"]),
+    ],
 )
 def test_one_hole_is_told_from_the_left_and_the_lower_edge_and_not_from_an_edge_it_stands_on(
     x: float, told: list[str]

@@ -295,6 +295,8 @@ def test_bolt_circle_slips_are_refused(entry: object, units: str | None, says: s
         ("½-20", 12.7, 1.27),
         ("1-8", 25.4, 3.175),
         ("5/8 - 18 unf", 15.875, 1.4111111111),
+        ("40 x 3 mm", 40, 3),  # the largest
+        ("5 x 0.5 mm", 5, 0.5),  # the smallest, as fine as any
     ],
 )
 def test_threads_are_read(entry: str, diameter: float, pitch: float) -> None:

@@ -150,6 +150,10 @@ FAULTS = [
 ]
 
 
+def test_a_text_of_just_the_most_is_kept() -> None:
+    assert FIELDS["job.notes"].read("x" * LONGEST_TEXT, None) == "x" * LONGEST_TEXT
+
+
 @pytest.mark.parametrize(("name", "entry", "says"), FAULTS)
 def test_one_bad_entry_is_reported_by_name_and_leaves_all_the_others(
     document: Document, name: str, entry: object, says: str | None

@@ -80,6 +80,20 @@ A36 = {"upright.material": "a36 plate"}
         # A solid ring weighs what it measures, nearly: 5.036 kg and more.
         ("ring-not-heavier-than-iron", {**RING, "rotor.style": "solid", "rotor.ring_mass": "5.04 kg"}, "good"),
         ("ring-not-heavier-than-iron", {**RING, "rotor.style": "solid", "rotor.ring_mass": "5.03 kg"}, "watch"),
+        # One plate of 25 mm: 10.5 is 0.42 of it, 12.5 half.
+        *(
+            (
+                "rotor-like-its-style",
+                {"rotor.style": "cut to one plate", "rotor.thickness": "25 mm", "rotor.finished_thickness": finished},
+                verdict,
+            )
+            for finished, verdict in (
+                ("10.5 mm", "good"),
+                ("10.6 mm", "watch"),
+                ("12.5 mm", "watch"),
+                ("12.6 mm", "stop"),
+            )
+        ),
         # 2.3 x 12 = 27.6 mm, and 18 mm are passed through: 45.6 mm.
         ("stud-not-too-long", {"hub.stud_length": "45.6 mm"}, "good"),
         ("stud-not-too-long", {"hub.stud_length": "45.7 mm"}, "watch"),

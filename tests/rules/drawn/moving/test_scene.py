@@ -291,7 +291,9 @@ def test_it_stops_where_the_links_lock(judged: Judge, moving: dict[str, object])
     front.corners(stopped)
     with pytest.raises(CannotReach):
         front.corners(TravelAndLock(stopped.travel + 1.0, 0.0))
-    both = moved(front, TravelAndLock(100.0, 0.5), TravelAndLock(500.0, 0.1))  # all that moves comes as far: 400 and 0.4
+    both = moved(
+        front, TravelAndLock(100.0, 0.5), TravelAndLock(500.0, 0.1)
+    )  # all that moves comes as far: 400 and 0.4
     assert (both.travel - 100.0) / 400.0 == pytest.approx((0.5 - both.lock) / 0.4, abs=1e-6) and 0.1 < both.lock < 0.5
     assert moved(front, stopped, TravelAndLock(500.0, 0.0)).travel == pytest.approx(stopped.travel, abs=0.1)
     for view in ("front", "plan"):
