@@ -11,11 +11,14 @@ from rules.corner.part import Part
 from rules.corner.placing import Ride
 from rules.corner.room import BetweenTwo, Moves, Room
 from rules.drawn.clash import worst_clash
+from rules.drawn.corner_parts import turned_up
 from rules.drawn.front_view import front_scene, upright_scene
 from rules.drawn.scene import Body, Circle, Dimension, Item, Label, Line, Mark, Polyline, Scene
+from rules.drawn.views import FROM_FRONT
 from rules.measure.outline import Point
 from rules.motion.points import UprightPoints
 from rules.motion.sweep import Sweep
+from rules.solids.shapes import Ball
 from tests.support.one_wheel import CENTRE, EVERYTHING, PARTS, TYRES
 
 
@@ -99,6 +102,10 @@ def test_rim_rotor_hub_and_plate_are_cut_through_the_spindle() -> None:
     assert box(points(body(scene, "plate"))) == near((-95.0, -85.0, 270.0, 570.0))
     above, below = sorted(body(scene, "plate").edges, key=lambda edge: -edge[0][1])
     assert (box(above)[2], box(below)[3]) == near((465.0, 375.0))
+
+
+def test_what_stands_round_no_axis_is_not_turned_up() -> None:
+    assert turned_up(Part("joint", "upright", (Ball((0.0, 0.0, 0.0), 10.0),)), FROM_FRONT) is None
 
 
 def test_the_caliper_is_turned_up_to_where_the_rotor_is_cut_and_only_its_edges_are_drawn() -> None:

@@ -16,6 +16,7 @@ from rules.graph.engine import Worked
 from rules.graph.results import Estimate
 from rules.judging.reader import (
     Size,
+    _number,
     absent,
     answer,
     check_id,
@@ -313,3 +314,8 @@ def test_the_search_for_lookups_finds_them(source: str) -> None:
 
 def test_the_search_for_late_names_finds_them() -> None:
     assert list(unlooked(ast.parse("a = name('x')\ndef f():\n    return name('x'), name(x)"))) == [2 + 1]
+
+
+@pytest.mark.parametrize(("size", "there"), [(0.5, True), (1e-6, True), (0.0, False), (-0.5, False)])
+def test_a_size_is_above_nought_however_small(size: float, there: bool) -> None:
+    assert (_number(size, above_nought=True) is not None) is there and _number(size, above_nought=False) == size

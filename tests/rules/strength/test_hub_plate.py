@@ -124,6 +124,13 @@ def test_the_plate_beside_a_narrow_beam_is_bent_by_each_bolt() -> None:
     assert thickness_inside == pytest.approx(250 / stress)
 
 
+def test_how_far_a_bolt_stands_beside_a_beam_counts_and_not_how_high() -> None:
+    """67.5 N m over two rows 30 apart: 1125 N a bolt again. 10 of overhang and the other bolt 30 off: 0.509 (1125 + 1125/10)."""
+    stress = 0.509 * (1125 + 1125 / 10) * 6 / 100
+    low = safety(box(40.0), moment=(67_500.0, 0.0, 0.0), bolts=BoltPlaces(hub_bolt_places(60.0, 30.0)))
+    assert low == pytest.approx(250 / stress) and low.limit == "yield of the plate beside the beam"
+
+
 def test_a_bore_that_nears_the_beam_s_edge_ends_what_holds_the_plate_bit_by_bit() -> None:
     """As above, plate 10 thick. Bore 30: half of what holds, 40 from the bolts' rows, 4 overhangs: 1 + 0.825 / (1 + 11.6^2).
 

@@ -6,12 +6,21 @@ import pytest
 
 from rules.graph.results import OutsideRange
 from rules.strength.hydraulics import pedal_travel, piston_volume, pressure, rear_locks_at
+from tests.support.declared import the_value
 
 
 def test_pressure_by_hand() -> None:
     """100 lbf at 6 to 1 on a 7/8 in bore: 600 lbf over 0.601320 in2 is 997.8 psi, 6.8796 MPa (1 psi = 6894.757 Pa)."""
     assert pressure(100 * 4.4482216, 6.0, 22.225) == pytest.approx(997.8 * 0.006894757, rel=1e-4)
     assert pressure(100 * 4.4482216, 6.0, 22.225, 0.6) == pytest.approx(0.6 * 6.8796, rel=1e-4)
+
+
+@pytest.mark.parametrize(("rear_bore", "travel"), [(15.875, 38.095), (22.225, 35.42)])
+def test_of_two_cylinders_on_one_pedal_the_one_that_moves_farther_counts(rear_bore: float, travel: float) -> None:
+    """Front 2290.2 mm3 and rear 1256.6 mm3 at 0.5 mm a pad. 387.95 mm2 of 22.225: 35.42 at a ratio of 6; the rear one of as much
+    less, 19.4; of 15.875, 197.93 mm2, it is 38.09."""
+    worked = the_value("pedal_travel")(6.0, 22.225, rear_bore, 0.5, "sliding", 54.0, 1, "sliding", 40.0, 1)
+    assert worked == pytest.approx(travel, rel=1e-3)
 
 
 def test_pedal_travel_by_hand() -> None:

@@ -4,7 +4,7 @@ from random import Random
 
 import pytest
 
-from rules.drawn.full_size.places import Corners, Segment, crossed, crossed_by, crossing, meet
+from rules.drawn.full_size.places import TAIL, Corners, Segment, crossed, crossed_by, crossing, meet, on_line
 
 DIAMOND: Corners = ((0.0, -10.0), (10.0, 0.0), (0.0, 10.0), (-10.0, 0.0))
 """A square on its corner: inside, the sizes of x and y come to less than 10 together."""
@@ -93,3 +93,14 @@ def test_a_line_through_a_corner_of_an_outline_crosses_both_its_sides(corner: fl
     sides = ((4.0, 3.0, corner, last_bit), (corner, last_bit, 6.0, -3.0))
     for start, end in (((0.0, 0.0), (10.0, 0.0)), ((10.0, 0.0), (0.0, 0.0))):
         assert all(meet(start, end, side) for side in sides)
+
+
+@pytest.mark.parametrize(("outside", "tail"), [(False, 0.0), (True, TAIL)])
+def test_a_figure_too_long_for_its_line_stands_beyond_one_end_and_then_beyond_the_other(
+    outside: bool, tail: float
+) -> None:
+    """A millimetre past the arrow's tail, on a line of 2 from (10, 0) to (12, 0): from 13 on, or up to 9; then 3 further out."""
+    found = [(words.align, words.at[0]) for words, _ in on_line("1234 mm", (10.0, 0.0), (12.0, 0.0), outside)]
+    assert found[:4] == [
+        ("left", 13.0 + tail), ("right", 9.0 - tail), ("left", 16.0 + tail), ("right", 6.0 - tail)
+    ]  # fmt: skip
