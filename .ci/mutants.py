@@ -37,7 +37,7 @@ from reach import EXAMPLES, HOME, KEPT, QUIET, Reached, few_examples, load_libra
 COPIED = ("rules", "wizard", "sample_sheets", "tests", ".ci", "pyproject.toml", "README.md", "DEVELOPERS.md")
 ACCEPTED = Path(__file__).with_name("mutants_accepted.toml")
 WRITTEN = "tests/test_kept.py::test_what_is_written_down"
-"""Keeps what stands in the tables at the head of modules; tried early where the change is there."""
+"""Keeps what stands in the tables at the head of modules; tried first where the change is there."""
 LEFT = KEPT.with_name("survived.json")
 OF_ALL = "tests/test_kept"
 """How the files begin that keep all that is worked out, drawn and written down; they are tried early, whatever the change."""
@@ -103,7 +103,7 @@ class Project:
         own = f"tests/{path.rpartition('/')[0]}/test_{path.rpartition('/')[2]}"
         module = f"[{path.removesuffix('.py').replace('/', '.')}]"
         coming = self._coming(path, mutation)
-        first = coming | (set() if mutation.in_function else {WRITTEN})  # before what only stands in a folder with it
+        first = frozenset(coming)  # what is known to run it, before what only stands in a folder with it
         names = {name for name in mutation.names if len(name) > 3}
         coming_files = {test.partition("::")[0] for test in coming}
         near = {test for test in self._seconds if test.partition("::")[0] in coming_files}
@@ -120,9 +120,10 @@ class Project:
             if file.startswith((own, OF_ALL)) or file in about_all or any(name in source for name in names)
         }
 
-        def order(test: str) -> tuple[bool, bool, float]:
+        def order(test: str) -> tuple[bool, bool, bool, float]:
             near_it = test.partition("::")[0] in about or module in test
-            return test not in first, test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
+            by_itself = mutation.in_function or test != WRITTEN
+            return by_itself, test not in first, test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
 
         tests: list[tuple[str, float]] = []
         taken = 0.0
