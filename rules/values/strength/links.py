@@ -124,6 +124,8 @@ def spring_arm_section(
 
     >>> [round(spring_arm_section(3.0, None, width, 50.0, 250.0).area, 1) for width in (None, 40.0)]
     [443.0, 480.8]
+    >>> round(spring_arm_section(8.0, None, 20.0, 20.0, 250.0).area, 1)  # round out and in: pi (10^2 - 2^2)
+    301.6
     """
     if spring_arm_wall is None and (spring_arm_yield is not None or spring_arm_width is not None):
         raise Waits("loads.spring_arm_wall")

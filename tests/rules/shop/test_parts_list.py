@@ -56,7 +56,8 @@ def test_a_pivot_bolts_grip_is_ball_both_gaps_and_both_lugs() -> None:
 def test_in_single_shear_one_lug_and_one_gap_are_gripped() -> None:
     """14 + 3 + 8 = 25."""
     for which, read in BOTH:
-        assert "grip 25 mm" in row(read(pivot(which, shear="single", side="below"), units="metric")).size
+        found = row(read(pivot(which, shear="single", side="below"), units="metric"))
+        assert "grip 25 mm" in found.size and "shank through the lug." in found.notes
 
 
 @pytest.mark.parametrize(

@@ -23,6 +23,12 @@ SLITS: Polygon = (
 at 50, 50 both ends of a side of the small slit lie in one line ahead, nearest of all, but the long slit lies between. Two cuts
 at each of its three inward corners at most."""
 
+COMB: Polygon = (
+    (0.0, 0.0), (10.0, 0.0), (10.0, 2.0), (5.0, 2.0), (5.0, 4.0), (10.0, 4.0), (10.0, 6.0), (5.0, 6.0), (5.0, 8.0), (10.0, 8.0),
+    (10.0, 10.0), (0.0, 10.0),
+)  # fmt: skip
+"""Three teeth with two gaps of 5 x 2, whose four inward corners lie in one line."""
+
 
 def turn(one: tuple[float, float], middle: tuple[float, float], other: tuple[float, float]) -> float:
     (ax, ay), (bx, by), (cx, cy) = one, middle, other
@@ -31,7 +37,7 @@ def turn(one: tuple[float, float], middle: tuple[float, float], other: tuple[flo
 
 @pytest.mark.parametrize(
     ("outline", "size", "most"),
-    [(ARROWHEAD, 30.0, 2), (FLAG, 80.0, 3), (ZIGZAG, 40.0, 3), (CROSS, 5.0, 5), (SLITS, 17273.75, 7)],
+    [(ARROWHEAD, 30.0, 2), (FLAG, 80.0, 3), (ZIGZAG, 40.0, 3), (CROSS, 5.0, 5), (COMB, 80.0, 5), (SLITS, 17273.75, 7)],
 )
 @pytest.mark.parametrize("backwards", [False, True])
 def test_pieces_are_convex_and_as_large_as_the_whole(outline: Polygon, size: float, most: int, backwards: bool) -> None:

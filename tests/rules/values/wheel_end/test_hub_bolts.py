@@ -11,8 +11,11 @@ from rules.graph.results import Waits
 from rules.judging.judge import Judged, judge
 from rules.judging.room_table import room_table
 from rules.measure.clock_places import ClockPlace, ClockPlaces
+from rules.measure.outline import PlateEnds
 from rules.sheet import read_sheet
-from rules.values.wheel_end.hub_bolts import hub_bolts_stand
+from rules.sheet.plate import Plate
+from rules.values.wheel_end.hub_bolts import BoltPlaces, hub_bolts_stand
+from rules.values.wheel_end.plate import hub_bolt_edge_distance
 from sample_sheets import document
 
 PLATE: dict[str, object] = {
@@ -141,3 +144,12 @@ def test_a_bolt_without_a_distance_of_its_own_stands_on_the_circle() -> None:
     assert stand == tuple(pytest.approx(place, abs=1e-9) for place in ((0.0, 60.0), (50.0, 0.0), (0.0, -60.0)))
     with pytest.raises(Waits, match="mount_circle"):
         hub_bolts_stand(3, None, None, None, None, places)
+
+
+def test_a_plate_without_a_corner_radius_is_square() -> None:
+    """A bolt 1 mm from two edges of the corner; rounded by 5, its arc's middle is 4 sqrt(2) off and the edge 5 - 5.657."""
+    card = {"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0}
+    corner = BoltPlaces(((69.0, 129.0), (-41.0, -45.0)))
+    for radius, distance in ((None, 1.0), (5.0, 5.0 - 4.0 * sqrt(2))):
+        entered = card if radius is None else {**card, "corner_radius": radius}
+        assert hub_bolt_edge_distance(Plate.record(entered), PlateEnds(), corner) == pytest.approx(distance, abs=1e-6)
