@@ -182,3 +182,16 @@ def test_a_round_section_bends_as_a_resultant_and_a_flat_one_corner_by_corner() 
 def test_a_section_without_metal_is_refused(no_metal: object) -> None:
     with pytest.raises(OutsideRange, match="no metal"):
         no_metal()  # type: ignore[operator]
+
+
+def test_an_opening_as_wide_as_the_box_leaves_its_face_on_the_plate_alone() -> None:
+    """Plate 120 x 10 and a face 60 x 4 on it: 1200 mm2 at 5 and 240 at 12, together at 6.1667. About that 10 000 + 1200 x
+    1.1667^2 and 320 + 240 x 5.8333^2, 20 120 mm4. 4 mm less wide, 2 x 2 mm of walls 32 deep are left, 128 mm2 at 30.
+    """
+    plate = flat_plate(120.0, 10.0)
+    whole = box_on_plate(plate, 60.0, 40.0, 4.0, 0.0, back_gap=60.0)
+    assert (whole.area, whole.centroid, whole.inertia_u) == pytest.approx((1440.0, 6.16667, 20_120.0), rel=1e-5)
+    less = box_on_plate(plate, 60.0, 40.0, 4.0, 0.0, back_gap=56.0)
+    # 128 mm2 of walls and 2 x 2 x 4 = 16 mm2 of the far face, at 48
+    centroid = (1440 * 6.16667 + 128 * 30 + 16 * 48) / 1584
+    assert (less.area, less.centroid) == pytest.approx((1584.0, centroid), rel=1e-5)

@@ -181,3 +181,28 @@ def test_a_build_without_a_beam_and_one_that_has_no_height_for_it() -> None:
 )  # fmt: skip
 def test_from_the_wheel_centre_to_the_ring_over_an_arc(disc: Round, half: float, away: float) -> None:
     assert _from_spindle(Arc(disc, pi / 2, radians(half))) == pytest.approx(away, abs=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("wide", "high", "top", "front"),
+    [
+        (200.0, 160.0, 60.0, 100.0),
+        (200.0, 160.0, 100.0, 100.0),
+        (160.0, 200.0, 100.0, 60.0),
+        (160.0, 200.0, 100.0, 100.0),
+    ],
+)
+def test_a_bore_ends_inside_the_edge_that_is_nearest(wide: float, high: float, top: float, front: float) -> None:
+    """60 off the wheel's axis: the top, the bottom, the front and the rear."""
+    assert plate_part(wide, high, top, front, 0.0, 10.0, 119.9, FRONT, HIGH)
+    with pytest.raises(NotJudged, match="does not lie inside its outline"):
+        plate_part(wide, high, top, front, 0.0, 10.0, 120.1, FRONT, HIGH)
+
+
+@pytest.mark.parametrize("top", [60.0, 100.0])
+@pytest.mark.parametrize("front", [60.0, 100.0])
+def test_a_bore_ends_before_the_round_of_whichever_corner_is_nearest(top: float, front: float) -> None:
+    """60 off two edges of four, corners of 30: their squares begin 30 beside the axis and 30 above or below it, 42.43 away."""
+    assert plate_part(160.0, 160.0, top, front, 30.0, 10.0, 84.8, FRONT, HIGH)
+    with pytest.raises(NotJudged, match="reaches into the round"):
+        plate_part(160.0, 160.0, top, front, 30.0, 10.0, 84.9, FRONT, HIGH)
