@@ -370,7 +370,7 @@ def _hollowed(
     block: what the beam takes up.
     """
     whole = block.shapes[0] if block else None
-    if block is None or beam == "none" or not isinstance(whole, Prism):
+    if block is None or not isinstance(whole, Prism):
         return None
     if beam == "tube":
         xs = [x for x, _ in whole.outline]

@@ -53,3 +53,12 @@ def test_what_a_question_rests_on_is_a_choice_that_is_offered() -> None:
 )
 def test_a_question_that_rests_on_another_waits_for_its_answer(answers: dict[str, object], shown: bool) -> None:
     assert applies("rotor.finished_thickness", answers) is shown
+
+
+@pytest.mark.parametrize("part", ["upper", "lower", "steering_arm", "caliper_bracket"])
+def test_which_sizes_a_weld_has_by_its_form(part: str) -> None:
+    """One run has nothing apart from it, a ring no length of one run, and a full bevel no leg."""
+    sizes = {key: set(ONLY_WHERE[f"weld_{part}.{key}"][1]) for key in ("leg", "run", "apart")}
+    assert "fillet on one side" in sizes["leg"] and "full bevel" not in sizes["leg"]
+    assert sizes["apart"] == sizes["leg"] - {"fillet on one side"}
+    assert sizes["run"] == (sizes["leg"] | {"full bevel"}) - {"fillet round a tube or cup"}

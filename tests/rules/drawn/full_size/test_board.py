@@ -246,3 +246,12 @@ def test_a_label_makes_no_drawing_higher_that_has_room_beside() -> None:
     board.label((0.0, 0.0), "word")
     board.settle()
     assert bounds(board.items).top < 1e-6
+
+
+def test_a_line_is_neither_closed_nor_filled_unless_it_is_to_be() -> None:
+    board, corner = Board(), ((0.0, 0.0), (10.0, 0.0), (10.0, 5.0))
+    board.line(*corner)
+    board.line(*corner, closed=True)
+    board.line(*corner, filled=True)
+    made = [(item.closed, item.filled) for item in board.shapes if isinstance(item, Stroke)]
+    assert made == [(False, False), (True, False), (False, True)]
