@@ -9,7 +9,7 @@ from rules.drawn.cut_pieces import CutPiece, cut_pieces
 from rules.drawn.full_size.figures import FigureWriter
 from rules.drawn.full_size.shapes import PaperWords, Stroke
 from rules.drawn.piece_view import HoleRow, arc_rows, hole_rows, mark_rows, piece_view, slot_rows
-from rules.drawn.pieces import Hole, MarkLine, Profile, SlotHole
+from rules.drawn.pieces import TO_THE_FRONT, Hole, MarkLine, Profile, SlotHole
 from rules.measure.outline import Outline, Point
 from sample_sheets import document
 from tests.support.judging import judged_document
@@ -199,3 +199,16 @@ def test_one_hole_is_told_from_the_left_and_the_lower_edge_and_not_from_an_edge_
     """3 by 4 in, the hole 2 in up."""
     hole = Hole((x * IN, 2 * IN), 6.0, "pin")
     assert lengths(Profile(Outline(0.0, 3 * IN, 0.0, 4 * IN), (hole,), ())) == told
+
+
+@pytest.mark.parametrize(("tip", "tail", "align"), [(-40.0, -20.0, "right"), (40.0, 20.0, "left")])
+def test_the_word_front_stands_over_its_arrows_tail_and_runs_the_way_it_points(
+    tip: float, tail: float, align: str
+) -> None:
+    """At full size: 2.4 mm over the tail, whose height is 30."""
+    _, figures = cut("hub_plate")
+    arrow = MarkLine((tip, 30.0), (tail, 30.0), TO_THE_FRONT)
+    piece = CutPiece("", "", Profile(Outline(-50.0, 50.0, -50.0, 50.0), (), (arrow,)), 10.0, "")
+    scale, view = piece_view(piece, figures, 300.0, 300.0)
+    (front,) = (item for item in view.items if isinstance(item, PaperWords) and item.text == "front")
+    assert scale == 1.0 and (front.at, front.align) == ((tail, pytest.approx(32.4)), align)
