@@ -23,11 +23,11 @@ from typing import Any
 
 HOME = Path(__file__).resolve().parent.parent
 KEPT = HOME / ".mutants" / "reach.pickle"
-LEFT_OUT = ("tests/test_developers_page.py", "tests/test_slips.py")
-LEFT_OUT += tuple(
-    f"tests/wizard/{name}" for name in ("desk", "pixels", "screens", "widgets", "test_app", "test_terminal")
-)
-LEFT_OUT += tuple(f"tests/wizard/test_{name}.py" for name in ("odd_paths", "no_good_without_scope", "seen_only"))
+LEFT_OUT = (
+    "tests/test_developers_page.py", "tests/test_slips.py", "tests/wizard/desk", "tests/wizard/pixels", "tests/wizard/screens",
+    "tests/wizard/widgets", "tests/wizard/test_app", "tests/wizard/test_terminal", "tests/wizard/test_odd_paths.py",
+    "tests/wizard/test_no_good_without_scope.py", "tests/wizard/test_seen_only.py",
+)  # fmt: skip
 """The page is followed in a copy of its own, and slips take minutes. What only the tests of screens notice does not count."""
 QUIET = ("-p", "no:cacheprovider", "-p", "no:xdist", "-o", "addopts=-q --import-mode=importlib", "--assert=plain")
 FEW, EXAMPLES = 10, 100
