@@ -90,6 +90,22 @@ def test_a_signal_while_the_terminal_is_asked_for_pixels_gives_it_back(
     assert terminal.given_back
 
 
+def test_ctrl_c_gives_no_traceback_from_the_first_thing_on_that_is_loaded() -> None:
+    """Python's own handler throws an error into whatever is being loaded."""
+    watch = """
+import _signal, sys
+class Watch:
+    def find_spec(self, name, path=None, target=None):
+        if _signal.getsignal(_signal.SIGINT) is not _signal.SIG_DFL:
+            print(name)
+sys.meta_path.insert(0, Watch())
+import wizard.__main__
+print(_signal.getsignal(_signal.SIGINT) is _signal.SIG_DFL)
+"""
+    done = subprocess.run([sys.executable, "-c", watch], capture_output=True, text=True, check=True)
+    assert done.stdout.split() == ["wizard", "wizard.__main__", "True"]
+
+
 def test_quitting_says_where_the_sheet_is_and_how_far_it_got(terminal: Terminal, half_done: Path) -> None:
     typed(terminal, half_done)
     terminal.type(b"\x11")
