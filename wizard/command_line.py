@@ -109,23 +109,11 @@ def _picture_option(parser: "argparse.ArgumentParser") -> None:
 def _demo(given: list[str]) -> int:
     parser = _parser("demo")
     _picture_option(parser)
-    picture = parser.parse_args(given).picture
-    from wizard.desk import scratch
-
-    if not _at_a_terminal():
-        return UNREADABLE
-    import wizard.running  # noqa: F401 - slow; loaded before there is anything that has to be removed again
-
-    try:
-        copy = scratch.sheet()
-    except OSError as reason:
-        complain(f"no scratch copy can be made in the folder for temporary files: {reason.strerror}")
-        return UNREADABLE
-    return _wizard(copy, demo=True, picture=picture)
+    return _wizard(None, demo=True, picture=parser.parse_args(given).picture)
 
 
 def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
-    from wizard.files.sheet_file import trouble_at
+    from wizard.files.sheet_file import CannotRead, trouble_at
 
     if path is not None and (trouble := trouble_at(path)):
         complain(trouble)
@@ -139,7 +127,11 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         from wizard.running import run  # the answers come while this is loaded
 
         pixels = asked.answered()
-    return run(path, demo=demo, pixels=pixels, incoming=asked.incoming)
+    try:
+        return run(path, demo=demo, pixels=pixels, incoming=asked.incoming)
+    except CannotRead as reason:
+        complain(str(reason))
+        return UNREADABLE
 
 
 def _at_a_terminal() -> bool:

@@ -5,6 +5,7 @@ from pathlib import Path
 
 from rules.graph.asking import printable
 from wizard.app import BuildSheetApp
+from wizard.desk import scratch
 from wizard.desk.session import Session
 from wizard.ending import Ending, say
 from wizard.pixels.answers import Able, Incoming
@@ -13,9 +14,12 @@ from wizard.pixels.answers import Able, Incoming
 def run(path: Path | None, *, demo: bool = False, pixels: Able | None = None, incoming: Incoming | None = None) -> int:
     """Run the wizard and return the exit status: 0; 128 and more where a signal ended it; 1 when it did not end as it should.
 
-    pixels: what the terminal shows of them. incoming: what sorts its answers from what is typed.
+    demo: on a scratch copy; raises CannotRead where none can be made. pixels: what the terminal shows of them. incoming:
+    what sorts its answers from what is typed.
     """
     with Ending() as ending:
+        if demo:  # not before a signal ends the program in good order, or it leaves the copy behind
+            path = scratch.sheet()
         app = BuildSheetApp(path, demo=demo, ending=ending, pixels=pixels, incoming=incoming)
         try:
             app.run()
@@ -25,6 +29,7 @@ def run(path: Path | None, *, demo: bool = False, pixels: Able | None = None, in
             if not app.ended:
                 app.keep_what_is_typed()
             ending.screen_closed()
+            scratch.remove()
         if app.session is not None:
             say(last_line(app.session), sys.stdout)
         if ending.status is not None:

@@ -128,8 +128,11 @@ _MODES = (
     (b"\x1b[?1003h", b"\x1b[?1003l"),
     (b"\x1b[?2004h", b"\x1b[?2004l"),
     (b"\x1b[?1004h", b"\x1b[?1004l"),
+    (b"\x1b[?1006h", b"\x1b[?1006l"),
+    (b"\x1b[>1u", b"\x1b[<u"),
 )
-"""Sequences that turn a mode of the terminal on, and off again (ECMA-48 private modes as xterm documents them)."""
+"""Sequences that turn a mode of the terminal on, and off again: ECMA-48 private modes as xterm documents them, and, last,
+the keyboard protocol as kitty documents it."""
 
 
 def _login(slave: int) -> None:

@@ -1,5 +1,8 @@
 """Opening and leaving a sheet; whose version of it stays."""
 
+import errno
+import os
+import tempfile
 from collections.abc import Mapping
 from pathlib import Path
 
@@ -7,7 +10,8 @@ import pytest
 from textual.pilot import Pilot
 
 from tests.support.driving import Drive, TextOf, app_of, form_of, saved, screen_of, until, write
-from wizard.desk import recent
+from wizard import command_line
+from wizard.desk import recent, scratch
 from wizard.desk.pages import REVIEW
 from wizard.files import sheet_file
 from wizard.files.sheet_file import CannotSave, SheetFile
@@ -146,6 +150,42 @@ def test_the_start_screen_makes_resumes_and_shows_a_sample(drive: Drive, half_do
 
     drive(None, act)
     assert recent.recent() == [half_done]
+
+
+@pytest.fixture
+def no_room_for_temporary_files(monkeypatch: pytest.MonkeyPatch) -> None:
+    def full(**_: str) -> str:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    scratch.remove()
+    monkeypatch.setattr(tempfile, "mkdtemp", full)
+
+
+@pytest.mark.usefixtures("no_room_for_temporary_files")
+def test_where_no_scratch_copy_can_be_made_the_start_screen_says_so(drive: Drive, text_of: TextOf) -> None:
+    async def act(pilot: Pilot[None]) -> None:
+        await pilot.press("down", "enter")
+        await pilot.pause()
+        await pilot.pause()
+        assert "No scratch copy can be made in the folder for temporary files" in text_of(app_of(pilot))
+        assert "No space left on device" in text_of(app_of(pilot))
+        await pilot.press("ctrl+q")
+
+    assert drive(None, act).ended
+
+
+@pytest.mark.usefixtures("no_room_for_temporary_files")
+def test_where_no_scratch_copy_can_be_made_the_demo_says_so_in_one_line(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    monkeypatch.setattr(command_line, "_at_a_terminal", lambda: True)
+    assert command_line.main(["demo", "--picture", "characters"]) == 2
+    told = capsys.readouterr()
+    assert told.out == ""
+    assert told.err == (
+        "buildsheet: No scratch copy can be made in the folder for temporary files, because the system says: "
+        "No space left on device.\n"
+    )
 
 
 def test_a_new_sheet_from_the_start_screen_gets_a_free_file(drive: Drive, tmp_path: Path) -> None:

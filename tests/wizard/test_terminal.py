@@ -16,6 +16,7 @@ from textual.color import Color
 
 from tests.support.pseudo_terminal import LEAVES_SCREEN, Terminal
 from wizard.pixels.answers import Incoming
+from wizard.pixels.asking import QUESTIONS
 from wizard.terminal import LettersItHas, driver_class
 
 
@@ -77,6 +78,34 @@ def test_a_signal_before_the_first_picture_leaves_everything_as_it_was(terminal:
     assert terminal.given_back
 
 
+@pytest.mark.parametrize("number", [signal.SIGTERM, signal.SIGHUP, signal.SIGINT, signal.SIGQUIT])
+def test_a_signal_while_the_terminal_is_asked_for_pixels_gives_it_back(
+    terminal: Terminal, half_done: Path, number: signal.Signals
+) -> None:
+    before = half_done.read_bytes()
+    terminal.until(QUESTIONS)  # this one never answers
+    terminal.send(number)
+    assert terminal.status() in (128 + number, -number)
+    assert half_done.read_bytes() == before
+    assert terminal.given_back
+
+
+def test_ctrl_c_gives_no_traceback_from_the_first_thing_on_that_is_loaded() -> None:
+    """Python's own handler throws an error into whatever is being loaded."""
+    watch = """
+import _signal, sys
+class Watch:
+    def find_spec(self, name, path=None, target=None):
+        if _signal.getsignal(_signal.SIGINT) is not _signal.SIG_DFL:
+            print(name)
+sys.meta_path.insert(0, Watch())
+import wizard.__main__
+print(_signal.getsignal(_signal.SIGINT) is _signal.SIG_DFL)
+"""
+    done = subprocess.run([sys.executable, "-c", watch], capture_output=True, text=True, check=True)
+    assert done.stdout.split() == ["wizard", "wizard.__main__", "True"]
+
+
 def test_quitting_says_where_the_sheet_is_and_how_far_it_got(terminal: Terminal, half_done: Path) -> None:
     typed(terminal, half_done)
     terminal.type(b"\x11")
@@ -87,10 +116,7 @@ def test_quitting_says_where_the_sheet_is_and_how_far_it_got(terminal: Terminal,
 
 
 def test_the_demo_leaves_nothing_behind(tmp_path: Path) -> None:
-    (tmp_path / "temporary").mkdir()
-    terminal = Terminal(
-        "demo", environment={"BUILDSHEET_STATE": str(tmp_path / "state"), "TMPDIR": str(tmp_path / "temporary")}
-    )
+    terminal = demo(tmp_path)
     try:
         terminal.until(b"45 of 45")
         assert len(list((tmp_path / "temporary").iterdir())) == 1
@@ -100,6 +126,37 @@ def test_the_demo_leaves_nothing_behind(tmp_path: Path) -> None:
         terminal.close()
     assert list((tmp_path / "temporary").iterdir()) == []
     assert not (tmp_path / "state").exists()
+
+
+def test_a_demo_told_to_stop_while_the_terminal_is_asked_leaves_nothing_behind(tmp_path: Path) -> None:
+    terminal = demo(tmp_path)
+    try:
+        terminal.until(QUESTIONS)
+        terminal.send(signal.SIGHUP)
+        assert terminal.status() in (128 + signal.SIGHUP, -signal.SIGHUP)
+    finally:
+        terminal.close()
+    assert list((tmp_path / "temporary").iterdir()) == []
+
+
+def test_when_the_demo_says_that_nothing_is_kept_nothing_is(tmp_path: Path) -> None:
+    """So that a second signal, which may end it before its last step, leaves nothing behind either."""
+    terminal = demo(tmp_path)
+    try:
+        terminal.until(b"45 of 45")
+        terminal.send(signal.SIGTERM)
+        terminal.until(b"nothing of it is kept")
+        assert list((tmp_path / "temporary").iterdir()) == []
+    finally:
+        terminal.close()
+
+
+def demo(folder: Path) -> Terminal:
+    """The demo, with its scratch copy in the folder `temporary`."""
+    (folder / "temporary").mkdir()
+    return Terminal(
+        "demo", environment={"BUILDSHEET_STATE": str(folder / "state"), "TMPDIR": str(folder / "temporary")}
+    )
 
 
 def typed(terminal: Terminal, sheet: Path) -> None:

@@ -12,6 +12,7 @@ from contextlib import suppress
 from types import FrameType, TracebackType
 from typing import Any
 
+from wizard.ending import SIGNALS
 from wizard.pixels.answers import Able, Cell, Incoming, able, plausible
 
 QUESTIONS = b"\x1b_Gi=1,s=1,v=1,a=q,t=d,f=24;AAAA\x1b\\\x1b[16t\x1b[?1;1;0S\x1b[?2;1;0S\x1b[c"
@@ -21,7 +22,6 @@ LONGEST_WAIT = 0.1
 SETTING = "BUILDSHEET_PICTURE"
 CHOICES = ("pixels", "characters")
 """The setting: pixels also within tmux or screen, if they answer; characters: not even asked."""
-_FATAL = ("SIGINT", "SIGTERM", "SIGHUP")
 
 
 def worth_asking(environment: Mapping[str, str], setting: str = "") -> bool:
@@ -79,7 +79,7 @@ class Asked:
             quiet = list(before)
             quiet[0] &= ~termios.ICRNL  # Enter stays what the program knows
             quiet[3] &= ~(termios.ECHO | termios.ICANON)
-            self._handlers = {number: signal.signal(number, self._end) for number in _numbers()}
+            self._handlers = {number: signal.signal(number, self._end) for number in SIGNALS}
             self._before = before
             termios.tcsetattr(self._handle, termios.TCSANOW, quiet)  # what is typed already stays
         except termios.error:
@@ -128,7 +128,3 @@ class Asked:
         self._give_back()
         signal.signal(number, signal.SIG_DFL)
         os.kill(os.getpid(), number)
-
-
-def _numbers() -> list[signal.Signals]:
-    return [getattr(signal, name) for name in _FATAL if hasattr(signal, name)]

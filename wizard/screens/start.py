@@ -16,6 +16,7 @@ from wizard.desk.house import house_of
 from wizard.desk.keys import ALL_KEYS, QUIT, Key, bindings
 from wizard.desk.recent import Summary
 from wizard.desk.words import lines, plain
+from wizard.files.sheet_text import CannotRead
 from wizard.widgets.items import Items, Listed
 from wizard.widgets.lines import KeyLine
 
@@ -105,9 +106,17 @@ class StartScreen(Screen[Any]):
 
             self.app.push_screen(ReadingScreen("One minute: the five keys", _tour()))
         elif event.item_id in SAMPLES:
-            house_of(self).open_path(scratch.sheet(event.item_id), scratch=True)
+            self._look_round(event.item_id)
         else:
             house_of(self).open_path(Path(event.item_id))
+
+    def _look_round(self, name: str) -> None:
+        house = house_of(self)
+        try:
+            house.open_path(scratch.sheet(name), scratch=True)
+        except CannotRead as reason:
+            house.trouble_at_start = str(reason)
+            house.action_start()
 
     def action_open(self) -> None:
         """Open the line the cursor is on."""
