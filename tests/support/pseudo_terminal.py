@@ -53,6 +53,8 @@ class Terminal:
             for number, file in (elsewhere or {}).items():
                 os.close(number) if not file else os.dup2(os.open(file, os.O_RDWR), number)
             os.chdir(folder or Path.cwd())
+            for one in (signal.SIGINT, signal.SIGQUIT):  # ignored where these tests run in the background of a shell
+                signal.signal(one, signal.SIG_DFL)
             os.execv(sys.executable, [sys.executable, "-m", "wizard", *arguments])
         self._slave = slave
 
