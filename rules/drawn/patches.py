@@ -225,8 +225,8 @@ def _border(patch: Patch) -> Iterable[tuple[Point, Point, list[Stretch]]]:
 def _covered(patch: Patch, start: Point, end: Point, first: bool) -> list[Stretch]:
     """What of a border another patch covers. Of two borders on one another the first alone counts, and of a seam none."""
     inside = _inside(patch.outer_sides, start, end, on_it=first, seam=True)
-    if not inside:
-        return []
+    if not inside or not patch.hole:
+        return [inside] if inside else []
     # What fills a hole meets it in a seam; of two that have one hole the first has its border. Where a hole opens on a side
     # there is neither metal nor border.
     on_a_side = _inside(patch.outer_sides, start, end, on_it=False) is None

@@ -279,7 +279,7 @@ def _judged(graph: Graph, node: Node, judgement: Judgement, worked: Worked, unit
     asks_about = judgement.asks_about
     if asks_about in worked.stood_in:  # only what somebody entered can be confirmed as it stands
         entered = [name for name in graph.fields_of(asks_about) if name in worked.given]
-        asks_about, change = "", f"Measure again what this is worked out from: {and_list(entered)}."
+        asks_about, change = "", f"Measure again what this is worked out from: {and_list(entered or (asks_about,))}."
     return _found(node, verdict, text, change, (), estimated, asks_about, judgement.about)
 
 
