@@ -120,10 +120,11 @@ def _wizard(path: Path | None, *, demo: bool = False, picture: str = "") -> int:
         return UNREADABLE
     if not _at_a_terminal():
         return UNREADABLE
+    from wizard.ending import SIGNALS
     from wizard.pixels.asking import Asked, worth_asking
 
     gc.disable()  # loading and building the first page make much and drop little; looking for it only delays them
-    with Asked(ask=worth_asking(os.environ, picture)) as asked:
+    with Asked(ask=worth_asking(os.environ, picture), ended_by=SIGNALS) as asked:
         from wizard.running import run  # the answers come while this is loaded
 
         pixels = asked.answered()

@@ -7,12 +7,11 @@ import signal
 import struct
 import sys
 import time
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from contextlib import suppress
 from types import FrameType, TracebackType
 from typing import Any
 
-from wizard.ending import SIGNALS
 from wizard.pixels.answers import Able, Cell, Incoming, able, plausible
 
 QUESTIONS = b"\x1b_Gi=1,s=1,v=1,a=q,t=d,f=24;AAAA\x1b\\\x1b[16t\x1b[?1;1;0S\x1b[?2;1;0S\x1b[c"
@@ -54,10 +53,10 @@ def cell_size(handle: int) -> Cell | None:
 class Asked:
     """From here on the terminal answers, and echoes nothing, until `answered` or the end. On Windows it is never asked."""
 
-    def __init__(self, *, ask: bool = True) -> None:
-        """ask: False where it is not worth it."""
+    def __init__(self, *, ask: bool, ended_by: Collection[int]) -> None:
+        """ask: False where it is not worth it. ended_by: signals that end the program; the terminal is given back before."""
         self.incoming = Incoming(patient=True)
-        self._ask = ask
+        self._ask, self._ended_by = ask, ended_by
         self._handle = 0
         self._before: list[Any] | None = None
         self._handlers: dict[int, Any] = {}
@@ -79,7 +78,7 @@ class Asked:
             quiet = list(before)
             quiet[0] &= ~termios.ICRNL  # Enter stays what the program knows
             quiet[3] &= ~(termios.ECHO | termios.ICANON)
-            self._handlers = {number: signal.signal(number, self._end) for number in SIGNALS}
+            self._handlers = {number: signal.signal(number, self._end) for number in self._ended_by}
             self._before = before
             termios.tcsetattr(self._handle, termios.TCSANOW, quiet)  # what is typed already stays
         except termios.error:
