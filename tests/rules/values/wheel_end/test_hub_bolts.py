@@ -147,9 +147,9 @@ def test_a_bolt_without_a_distance_of_its_own_stands_on_the_circle() -> None:
 
 
 def test_a_plate_without_a_corner_radius_is_square() -> None:
-    """A bolt 1 mm from two edges of the corner; rounded by 5, its arc's middle is 4 sqrt(2) off and the edge 5 - 5.657."""
+    """A bolt 0.5 mm from two edges of the corner; rounded by 5, its arc's middle is 4.5 sqrt(2) off and the edge 5 - 6.364."""
     card = {"width": 140.0, "height": 260.0, "spindle_from_top": 130.0, "spindle_from_front": 70.0}
-    corner = BoltPlaces(((69.0, 129.0), (-41.0, -45.0)))
-    for radius, distance in ((None, 1.0), (5.0, 5.0 - 4.0 * sqrt(2))):
+    corner = BoltPlaces(((69.5, 129.5), (-41.0, -45.0)))
+    for radius, distance in ((None, 0.5), (5.0, 5.0 - 4.5 * sqrt(2))):
         entered = card if radius is None else {**card, "corner_radius": radius}
         assert hub_bolt_edge_distance(Plate.record(entered), PlateEnds(), corner) == pytest.approx(distance, abs=1e-6)
