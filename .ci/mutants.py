@@ -122,8 +122,8 @@ class Project:
 
         def order(test: str) -> tuple[bool, bool, bool, float]:
             near_it = test.partition("::")[0] in about or module in test
-            by_itself = mutation.in_function or test != WRITTEN
-            return by_itself, test not in first, test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
+            after_it = mutation.in_function or test != WRITTEN
+            return after_it, test not in first, test not in coming, self._seconds[test] * (0.05 if near_it else 1.0)
 
         tests: list[tuple[str, float]] = []
         taken = 0.0

@@ -59,10 +59,11 @@ def _ask(node: Node, worked: Worked) -> Any:
     measure = _to_measure(node, worked)
     try:
         for into, hand_on, taken in node.gathers:
-            there = {
-                parameter: origin for parameter, origin in taken if origin in known and origin not in worked.stood_in
-            }
-            arguments[into] = hand_on({parameter: known[origin] for parameter, origin in there.items()})
+            arguments[into] = hand_on({
+                parameter: known[origin]
+                for parameter, origin in taken
+                if origin in known and origin not in worked.stood_in
+            })  # fmt: skip
         for into, names in node.waiting.items():
             left = worked.not_judged.keys()
             waits = worked.waits.keys() | left if into in node.not_begun else worked.waits.keys() - left

@@ -93,7 +93,6 @@ def compared(
         for key in dict.fromkeys((*had, *has))
     ]
     others = [one for one in moved if one.key != finding.key and one.before != one.after and one.key not in put_off]
-    judged = [one for one in others if one.after not in UNJUDGED]
     target = has.get(finding.key)
     then = _verdict(has, finding.key) if target is None or target.verdict in RANK else "stop"
     return Proposal(
@@ -101,7 +100,9 @@ def compared(
         finding.verdict,
         expected if finding.check in after.worked.put_off else then,
         "" if target is None else target.text,
-        better=tuple(one for one in judged if RANK.get(one.after, 3) > RANK.get(one.before, 3)),
+        better=tuple(
+            one for one in others if one.after not in UNJUDGED and RANK.get(one.after, 3) > RANK.get(one.before, 3)
+        ),
         worse=(
             *(one for one in others if one.after == "watch" and one.before not in RED),
             *deeper(before, after, finding, first),

@@ -22,8 +22,7 @@ def test_what_is_worked_out_in_an_answers_place_is_not_asked_about() -> None:
         label(f"pivots.{key}").replace(",", "") in found.change for key in TAPED
     )
     alike = [one.about for one in judged.findings if one.check == "line-read-twice" and one.verdict != "good"]
-    assert alike == [
-        "upper joint above centre, taped"
-    ]  # of the angles worked out from them, two of which are alike, nothing
+    # Of the angles worked out from them, two of which are alike, nothing.
+    assert alike == ["upper joint above centre, taped"]
     assert set(judged.asks_about) <= judged.sheet.answers.keys()
     assert complete_document(document, judged)["checklist"]
